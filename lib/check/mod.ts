@@ -1,0 +1,7 @@
+/**
+ * Is this a number that can be meant? Every room asks here before it computes.
+ *
+ * @module
+ */
+export * from "./input_error.ts";
+export * from "./checks.ts";
