@@ -34,11 +34,14 @@ export interface Fault {
  * ```
  */
 export class InputError extends Error {
+  /** The name by which a catcher knows it. */
   override readonly name: string = "InputError";
   /** Every fault that was found, in the order of the input. */
   readonly faults: readonly Fault[];
 
   /**
+   * Gathers the faults of one action into one message.
+   *
    * @param action What could not be done, as it follows "Cannot".
    * @param faults What is wrong; at least one.
    */

@@ -1,6 +1,8 @@
 /** The range in which a property usually lies, in the unit of the property. */
 export interface Range {
+  /** Lower end. */
   readonly low: number;
+  /** Upper end. */
   readonly high: number;
 }
 

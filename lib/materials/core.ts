@@ -38,5 +38,6 @@ export type CoreKind = "foam" | "honeycomb" | "wood";
 
 /** A core of the catalogue. Its thickness is chosen in the lay-up schedule. */
 export interface Core extends CoreProperties, Catalogued<keyof CoreProperties> {
+  /** Family it belongs to. */
   readonly kind: CoreKind;
 }

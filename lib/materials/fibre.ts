@@ -29,5 +29,6 @@ export type FibreKind = "glass" | "carbon" | "aramid" | "basalt" | "flax" | "pol
 
 /** A fibre of the catalogue. */
 export interface Fibre extends FibreProperties, Catalogued<keyof FibreProperties> {
+  /** Family it belongs to. */
   readonly kind: FibreKind;
 }

@@ -19,5 +19,6 @@ export type FillerKind = "hollow sphere" | "solid sphere" | "fume" | "fibre" | "
 
 /** A filler of the catalogue. */
 export interface Filler extends FillerProperties, Catalogued<keyof FillerProperties> {
+  /** Shape of its particles. */
   readonly kind: FillerKind;
 }

@@ -47,6 +47,7 @@ export interface Lamina {
 
 /** One layer of a stack. */
 export interface Ply {
+  /** What the layer is made of. */
   readonly lamina: Lamina;
   /** Cured thickness [m]. */
   readonly thickness: number;

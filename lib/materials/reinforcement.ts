@@ -19,7 +19,9 @@ export type Weave = "none" | "plain" | "twill" | "satin";
 /** A reinforcement of the catalogue: cloth, mat or unidirectional. */
 export interface Reinforcement
   extends ReinforcementProperties, Catalogued<keyof ReinforcementProperties> {
+  /** How the fibre is held together. */
   readonly form: ReinforcementForm;
+  /** Interlacing, if woven. */
   readonly weave: Weave;
   /** Name of its fibre in the catalogue. */
   readonly fibre: string;

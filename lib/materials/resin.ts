@@ -25,5 +25,6 @@ export type ResinKind = "epoxy" | "polyester" | "vinylester";
 
 /** A resin of the catalogue. */
 export interface Resin extends ResinProperties, Catalogued<keyof ResinProperties> {
+  /** Family it belongs to. */
   readonly kind: ResinKind;
 }
