@@ -29,6 +29,8 @@ export interface Checks {
   count(argument: string, value: number, min?: number): number;
   /** One of a set of words. */
   oneOf<T extends string>(argument: string, value: T, choices: readonly T[]): T;
+  /** An object with named fields (no list, not missing), before its fields are read. */
+  object<T>(argument: string, value: T): T;
   /** A list with at least `min` entries. */
   list<T>(argument: string, value: readonly T[], min?: number): readonly T[];
   /**
@@ -108,6 +110,11 @@ export function checksFor(action: string): Checks {
       return choices.includes(value)
         ? value
         : fail(argument, value, `must be one of: ${choices.join(", ")}`);
+    },
+    object(argument, value): typeof value {
+      return typeof value === "object" && value !== null && !Array.isArray(value)
+        ? value
+        : fail(argument, value, "must be an object with named fields");
     },
     list(argument, value, min = 1): typeof value {
       return Array.isArray(value) && value.length >= min
