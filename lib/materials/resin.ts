@@ -10,6 +10,8 @@ export interface ResinProperties {
   readonly density: number;
   /** Thermal expansion, cured [1/K]. */
   readonly alpha: number;
+  /** Swelling strain for a moisture content by mass of 1, cured [1]. */
+  readonly beta: number;
   /** Tensile strength, cured [Pa]. */
   readonly tensileStrength: number;
   /** Compressive strength, cured [Pa]. */
