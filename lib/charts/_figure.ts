@@ -1,0 +1,163 @@
+import * as Plot from "@observablehq/plot";
+import { DOMParser } from "linkedom";
+import { checksFor } from "../check/mod.ts";
+
+const check = checksFor("draw the figure");
+
+/** What a figure says in words, for those who see it and those who do not. */
+export interface FigureText {
+  /** The finding, as a sentence; drawn above the plot. */
+  readonly title: string;
+  /** The text alternative: what is plotted, and the figures that matter. */
+  readonly description: string;
+}
+
+/** The unit in which an axis is shown. The library's display units have this shape. */
+export interface AxisUnit {
+  /** What stands in the brackets after the axis label, such as `mm`. */
+  readonly symbol: string;
+  /** Shown value for one SI unit, such as 1000 for mm [1]. */
+  readonly perSI: number;
+}
+
+/** Width of every figure, so that pages line up [px]. */
+export const WIDTH = 680;
+
+/**
+ * Two hues that keep 3:1 against a white and a near-black ground, and differ in lightness enough
+ * to be told apart in grey; dash and symbol always repeat what a hue says.
+ */
+export const BLUE = "#2f7fc1";
+/** See `BLUE`. */
+export const ORANGE = "#c9641a";
+
+const FONT = "system-ui, -apple-system, 'Segoe UI', Roboto, 'DejaVu Sans', sans-serif";
+const TITLE_LINE = 20;
+const TITLE_SIZE = 15;
+/** Characters of the title that fit a line at `TITLE_SIZE`. */
+const TITLE_CHARACTERS = 84;
+
+/**
+ * The figure brings its own ground, so that it is readable where a viewer shows it as an image
+ * on a page of the other brightness. Paper is always white.
+ */
+const STYLE = `.laminate-figure{color:#1a1a1a;background:#ffffff;--figure-ground:#ffffff}` +
+  `@media screen and (prefers-color-scheme:dark){.laminate-figure{color:#e8e8e8;background:#1b1b1f;--figure-ground:#1b1b1f}}`;
+
+/** Draws a plot with its finding on top, and makes it a picture that can stand alone. */
+export function drawFigure(options: Plot.PlotOptions, text: FigureText): SVGSVGElement {
+  if (text.title.trim() === "") check.refuse("title", text.title, "must state the finding");
+  if (text.description.trim() === "") {
+    check.refuse("description", text.description, "must say what the figure shows");
+  }
+  const document = new DOMParser().parseFromString(
+    "<svg xmlns='http://www.w3.org/2000/svg'></svg>",
+    "image/svg+xml",
+  ) as unknown as Document;
+  const svg = Plot.plot({
+    width: WIDTH,
+    marginLeft: 64,
+    marginRight: 24,
+    marginTop: 30,
+    marginBottom: 46,
+    height: 380,
+    ...options,
+    document,
+    style: { fontFamily: FONT, fontSize: "13px" },
+  }) as SVGSVGElement;
+  if (svg.tagName.toLowerCase() !== "svg") {
+    throw new Error("a figure must be a single SVG: draw labels as marks, not as legends");
+  }
+  return finish(svg, document, text);
+}
+
+function finish(
+  svg: SVGSVGElement,
+  document: Document,
+  { title, description }: FigureText,
+): SVGSVGElement {
+  const titleLines = wrap(title, TITLE_CHARACTERS);
+  // Plot sets the y label at the very top, so the title gets room above the plot's own frame.
+  const extra = titleLines.length * TITLE_LINE + 8;
+  const [width, height] = [svg.getAttribute("width"), Number(svg.getAttribute("height"))];
+  svg.setAttribute("viewBox", `0 ${-extra} ${width} ${height + extra}`);
+  svg.setAttribute("height", String(height + extra));
+  svg.setAttribute("xmlns", "http://www.w3.org/2000/svg");
+  svg.setAttribute("role", "img");
+  svg.setAttribute("aria-label", `${title} ${description}`);
+  svg.setAttribute("class", `laminate-figure ${svg.getAttribute("class") ?? ""}`.trim());
+  const make = (tag: string, content: string, attributes: Record<string, string> = {}): Element => {
+    const element = document.createElementNS("http://www.w3.org/2000/svg", tag);
+    for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
+    element.textContent = content;
+    return element;
+  };
+  titleLines.forEach((line, i) =>
+    svg.appendChild(make("text", line, {
+      x: "8",
+      y: String(TITLE_SIZE + 3 + i * TITLE_LINE - extra),
+      fill: "currentColor",
+      "font-size": String(TITLE_SIZE),
+      "font-weight": "600",
+      "text-anchor": "start",
+    }))
+  );
+  svg.insertBefore(make("style", STYLE), svg.firstChild);
+  svg.insertBefore(make("desc", description), svg.firstChild);
+  svg.insertBefore(make("title", title), svg.firstChild);
+  renameIds(svg, `figure-${hash(svg.outerHTML.replaceAll(COUNTED_ID, "id"))}`);
+  return svg;
+}
+
+/** Ids that Plot counts up through the life of the process. */
+const COUNTED_ID = /plot-(?:clip|marker)-\d+/g;
+
+/** The same figure must come out the same, and two figures on a page must not share an id. */
+function renameIds(svg: SVGSVGElement, prefix: string): void {
+  const names = new Map<string, string>();
+  const rename = (text: string): string =>
+    text.replaceAll(COUNTED_ID, (id) => {
+      if (!names.has(id)) names.set(id, `${prefix}-${names.size + 1}`);
+      return names.get(id)!;
+    });
+  for (const element of svg.querySelectorAll("*")) {
+    for (const { name, value } of Array.from(element.attributes)) {
+      if (COUNTED_ID.test(value)) element.setAttribute(name, rename(value));
+      COUNTED_ID.lastIndex = 0;
+    }
+  }
+}
+
+/** FNV-1a, enough to keep the ids of a page apart. */
+function hash(text: string): string {
+  let h = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193);
+  return (h >>> 0).toString(36);
+}
+
+/** Breaks a sentence into lines of at most `width` characters at its spaces. */
+function wrap(sentence: string, width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of sentence.split(/\s+/)) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= width) {
+      lines[lines.length - 1] = `${last} ${word}`;
+    } else lines.push(word);
+  }
+  return lines;
+}
+
+/** An axis label with its unit. */
+export function axisLabel(name: string, unit: AxisUnit | undefined): string {
+  return unit === undefined || unit.symbol === "" ? name : `${name} [${unit.symbol}]`;
+}
+
+/** Points of a list that is to be drawn: refuses none and too few. */
+export function checkPoints<T>(argument: string, points: readonly T[], min = 1): readonly T[] {
+  return check.list(argument, points, min);
+}
+
+/** A coordinate that is to be drawn: a NaN would leave a gap that nobody sees. */
+export function checkCoordinate(argument: string, value: number): number {
+  return check.finite(argument, value);
+}

@@ -1,0 +1,154 @@
+import * as Plot from "@observablehq/plot";
+import {
+  axisLabel,
+  type AxisUnit,
+  BLUE,
+  checkCoordinate,
+  checkPoints,
+  drawFigure,
+  type FigureText,
+  ORANGE,
+} from "./_figure.ts";
+
+/** A point of a line [SI]. */
+export interface LinePoint {
+  /** Across [SI]. */
+  readonly x: number;
+  /** Up [SI]. */
+  readonly y: number;
+}
+
+/** One line, named at its right end. */
+export interface Line {
+  /** Its name, drawn at its end. */
+  readonly label: string;
+  /** Two points or more, in order of x. */
+  readonly points: readonly LinePoint[];
+}
+
+/** A value worth marking on an axis. */
+export interface LineMark {
+  /** Where [SI]. */
+  readonly value: number;
+  /** What it means. */
+  readonly label: string;
+}
+
+/** What goes into a lines figure. */
+export interface LinesData {
+  /** At most four lines: more cannot be told apart without colour. */
+  readonly lines: readonly Line[];
+  /** Name and unit of the x axis. */
+  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  /** Name and unit of the y axis. */
+  readonly y: { readonly name: string; readonly unit?: AxisUnit; readonly fromZero?: boolean };
+  /** Vertical lines, such as a limit. */
+  readonly xMarks?: readonly LineMark[];
+  /** Horizontal lines, such as a target. */
+  readonly yMarks?: readonly LineMark[];
+  /** Points to name, such as today's batch. */
+  readonly spots?: readonly (LinePoint & { readonly label: string })[];
+}
+
+/** Dash of each line in turn, so that lines are told apart without colour. */
+const DASHES = ["none", "7,4", "2,3", "9,3,2,3"];
+
+/**
+ * One quantity against another, as up to four directly labelled lines.
+ *
+ * @param data Lines, marks and axes; values [SI].
+ * @param text The finding and the text alternative.
+ * @returns A standalone SVG element.
+ * @throws {InputError} If there is no line, a line has under two points, a value is not finite,
+ * or there are more than four lines.
+ *
+ * @example
+ * ```ts
+ * import { linesFigure } from "@laminate/notebooks/charts";
+ * import { assertEquals } from "@std/assert";
+ *
+ * const svg = linesFigure({
+ *   lines: [{ label: "right angle", points: [{ x: 0, y: 0 }, { x: 0.02, y: 0.05 }] }],
+ *   x: { name: "fillet radius", unit: { symbol: "mm", perSI: 1000 } },
+ *   y: { name: "mass per metre", unit: { symbol: "g/m", perSI: 1000 } },
+ * }, { title: "A fillet's mass grows with its radius squared", description: "One line." });
+ * assertEquals(svg.tagName, "svg");
+ * ```
+ */
+export function linesFigure(data: LinesData, text: FigureText): SVGSVGElement {
+  const { lines, x, y, xMarks = [], yMarks = [], spots = [] } = data;
+  checkPoints("lines", lines);
+  if (lines.length > DASHES.length) {
+    throw new RangeError(`at most ${DASHES.length} lines can be told apart, got ${lines.length}`);
+  }
+  const acrossOf = (argument: string, value: number): number =>
+    checkCoordinate(argument, value) * (x.unit?.perSI ?? 1);
+  const upOf = (argument: string, value: number): number =>
+    checkCoordinate(argument, value) * (y.unit?.perSI ?? 1);
+  const drawn = lines.map(({ label, points }, i) => ({
+    label,
+    dash: DASHES[i]!,
+    hue: i % 2 === 0 ? BLUE : ORANGE,
+    points: checkPoints(`points of ${label}`, points, 2).map((point) => ({
+      x: acrossOf(`x of ${label}`, point.x),
+      y: upOf(`y of ${label}`, point.y),
+    })),
+  }));
+  const across = xMarks.map(({ value, label }) => ({ at: acrossOf(label, value), label }));
+  const up = yMarks.map(({ value, label }) => ({ at: upOf(label, value), label }));
+  const named = spots.map((spot) => ({
+    label: spot.label,
+    x: acrossOf(`x of ${spot.label}`, spot.x),
+    y: upOf(`y of ${spot.label}`, spot.y),
+  }));
+
+  return drawFigure({
+    marginRight: 16 + 7 * Math.max(...lines.map(({ label }) => label.length)),
+    x: { label: axisLabel(x.name, x.unit), grid: true, labelAnchor: "center" },
+    y: {
+      label: axisLabel(y.name, y.unit),
+      grid: true,
+      zero: y.fromZero ?? false,
+      nice: true,
+    },
+    marks: [
+      Plot.ruleX(across, { x: "at", strokeDasharray: "5,4" }),
+      Plot.text(across, { x: "at", text: "label", frameAnchor: "top", dy: -10 }),
+      Plot.ruleY(up, { y: "at", strokeDasharray: "5,4" }),
+      Plot.text(up, {
+        y: "at",
+        text: "label",
+        frameAnchor: "left",
+        textAnchor: "start",
+        dx: 6,
+        dy: -8,
+      }),
+      drawn.map(({ points, dash, hue, label }) => [
+        Plot.line(points, {
+          x: "x",
+          y: "y",
+          stroke: hue,
+          strokeWidth: 2.5,
+          strokeDasharray: dash,
+        }),
+        Plot.text(points.slice(-1), {
+          x: "x",
+          y: "y",
+          text: () => label,
+          textAnchor: "start",
+          dx: 8,
+        }),
+      ]),
+      Plot.dot(named, { x: "x", y: "y", r: 5.5, symbol: "diamond", fill: "currentColor" }),
+      Plot.text(named, {
+        x: "x",
+        y: "y",
+        text: "label",
+        dy: -14,
+        stroke: "var(--figure-ground, white)",
+        strokeWidth: 4,
+        fill: "currentColor",
+      }),
+    ],
+  }, text);
+}

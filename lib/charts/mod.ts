@@ -1,0 +1,14 @@
+/**
+ * Show me: figures on Observable Plot, one function a figure, each returning an SVG element that
+ * stands alone, reads in light and dark and without colour, and carries its text alternative.
+ *
+ * Figures take values in SI and are told the unit in which to show them.
+ *
+ * @module
+ */
+export type { AxisUnit, FigureText } from "./_figure.ts";
+export * from "./choice_map_figure.ts";
+export * from "./intervals_figure.ts";
+export * from "./lines_figure.ts";
+export * from "./load_test_figure.ts";
+export * from "./residuals_figure.ts";
