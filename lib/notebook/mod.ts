@@ -1,0 +1,13 @@
+/**
+ * Show it in a notebook: values that display as HTML and print as text. The headless runner and
+ * the page export live in this room too, behind the tasks in deno.json; a library user needs
+ * neither, so they are not exported here.
+ *
+ * @module
+ */
+export * from "./display.ts";
+export * from "./prose.ts";
+export * from "./table.ts";
+export * from "./inputs.ts";
+export * from "./figure.ts";
+export * from "./working.ts";
