@@ -20,3 +20,14 @@ declare module "@std/assert" {
     msg?: string,
   ): E;
 }
+
+declare module "@std/path" {
+  export function basename(path: string, suffix?: string): string;
+  export function dirname(path: string): string;
+  export function fromFileUrl(url: string | URL): string;
+  export function isAbsolute(path: string): boolean;
+  export function join(path: string | URL, ...paths: string[]): string;
+  export function relative(from: string, to: string): string;
+  export function resolve(...paths: string[]): string;
+  export function toFileUrl(path: string): URL;
+}

@@ -157,6 +157,13 @@ export function checkPoints<T>(argument: string, points: readonly T[], min = 1):
   return check.list(argument, points, min);
 }
 
+/** A list whose entries are told apart by dash or symbol, of which there are only so many. */
+export function checkAtMost<T>(argument: string, entries: readonly T[], most: number): void {
+  if (entries.length > most) {
+    check.refuse(argument, entries, `must be ${most} or fewer to be told apart without colour`);
+  }
+}
+
 /** A coordinate that is to be drawn: a NaN would leave a gap that nobody sees. */
 export function checkCoordinate(argument: string, value: number): number {
   return check.finite(argument, value);

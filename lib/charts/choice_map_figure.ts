@@ -3,6 +3,7 @@ import {
   axisLabel,
   type AxisUnit,
   BLUE,
+  checkAtMost,
   checkCoordinate,
   checkPoints,
   drawFigure,
@@ -83,9 +84,10 @@ export function choiceMapFigure(data: ChoiceMapData, text: FigureText): SVGSVGEl
   const series = checkPoints("series", data.series).map(({ label, choices }, i) => ({
     label,
     choices: checkPoints(`choices of ${label}`, choices).map(shown),
-    symbol: SYMBOLS[i % SYMBOLS.length]!,
+    symbol: SYMBOLS[i]!,
     hue: i % 2 === 0 ? BLUE : ORANGE,
   }));
+  checkAtMost("series", series, SYMBOLS.length);
   const star = chosen === undefined ? [] : [shown(chosen)];
   const rule = limit === undefined ? [] : [checkCoordinate("limit", limit) * deflectionUnit.perSI];
   return drawFigure({

@@ -3,6 +3,7 @@ import {
   axisLabel,
   type AxisUnit,
   BLUE,
+  checkAtMost,
   checkCoordinate,
   checkPoints,
   drawFigure,
@@ -78,9 +79,7 @@ const DASHES = ["none", "7,4", "2,3", "9,3,2,3"];
 export function linesFigure(data: LinesData, text: FigureText): SVGSVGElement {
   const { lines, x, y, xMarks = [], yMarks = [], spots = [] } = data;
   checkPoints("lines", lines);
-  if (lines.length > DASHES.length) {
-    throw new RangeError(`at most ${DASHES.length} lines can be told apart, got ${lines.length}`);
-  }
+  checkAtMost("lines", lines, DASHES.length);
   const acrossOf = (argument: string, value: number): number =>
     checkCoordinate(argument, value) * (x.unit?.perSI ?? 1);
   const upOf = (argument: string, value: number): number =>
