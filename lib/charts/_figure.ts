@@ -5,7 +5,7 @@ import { checksFor } from "../check/mod.ts";
 const check = checksFor("draw the figure");
 
 /** What a figure says in words, for those who see it and those who do not. */
-export interface FigureText {
+export interface Finding {
   /** The finding, as a sentence; drawn above the plot. */
   readonly title: string;
   /** The text alternative: what is plotted, and the figures that matter. */
@@ -45,7 +45,7 @@ const STYLE = `.laminate-figure{color:#1a1a1a;background:#ffffff;--figure-ground
   `@media screen and (prefers-color-scheme:dark){.laminate-figure{color:#e8e8e8;background:#1b1b1f;--figure-ground:#1b1b1f}}`;
 
 /** Draws a plot with its finding on top, and makes it a picture that can stand alone. */
-export function drawFigure(options: Plot.PlotOptions, text: FigureText): SVGSVGElement {
+export function drawFigure(options: Plot.PlotOptions, text: Finding): SVGSVGElement {
   if (text.title.trim() === "") check.refuse("title", text.title, "must state the finding");
   if (text.description.trim() === "") {
     check.refuse("description", text.description, "must say what the figure shows");
@@ -74,7 +74,7 @@ export function drawFigure(options: Plot.PlotOptions, text: FigureText): SVGSVGE
 function finish(
   svg: SVGSVGElement,
   document: Document,
-  { title, description }: FigureText,
+  { title, description }: Finding,
 ): SVGSVGElement {
   const titleLines = wrap(title, TITLE_CHARACTERS);
   // Plot sets the y label at the very top, so the title gets room above the plot's own frame.

@@ -7,7 +7,7 @@ import {
   checkCoordinate,
   checkPoints,
   drawFigure,
-  type FigureText,
+  type Finding,
   ORANGE,
 } from "./_figure.ts";
 
@@ -74,7 +74,7 @@ const SYMBOLS = ["circle", "square", "triangle", "diamond"] as const;
  * assertEquals(svg.tagName, "svg");
  * ```
  */
-export function choiceMapFigure(data: ChoiceMapData, text: FigureText): SVGSVGElement {
+export function choiceMapFigure(data: ChoiceMapData, text: Finding): SVGSVGElement {
   const { massUnit, deflectionUnit, limit, chosen } = data;
   const shown = ({ mass, deflection, label }: Choice): Choice => ({
     label,

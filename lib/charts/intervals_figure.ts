@@ -6,7 +6,7 @@ import {
   checkCoordinate,
   checkPoints,
   drawFigure,
-  type FigureText,
+  type Finding,
   ORANGE,
 } from "./_figure.ts";
 
@@ -71,7 +71,7 @@ export interface IntervalsData {
  */
 export function intervalsFigure(
   { rows, bands = [], reference, x }: IntervalsData,
-  text: FigureText,
+  text: Finding,
 ): SVGSVGElement {
   checkPoints("rows", rows);
   const shown = (argument: string, value: number): number =>

@@ -7,7 +7,7 @@ import {
   checkCoordinate,
   checkPoints,
   drawFigure,
-  type FigureText,
+  type Finding,
   ORANGE,
 } from "./_figure.ts";
 
@@ -76,7 +76,7 @@ const DASHES = ["none", "7,4", "2,3", "9,3,2,3"];
  * assertEquals(svg.tagName, "svg");
  * ```
  */
-export function linesFigure(data: LinesData, text: FigureText): SVGSVGElement {
+export function linesFigure(data: LinesData, text: Finding): SVGSVGElement {
   const { lines, x, y, xMarks = [], yMarks = [], spots = [] } = data;
   checkPoints("lines", lines);
   checkAtMost("lines", lines, DASHES.length);

@@ -6,7 +6,7 @@ import {
   checkCoordinate,
   checkPoints,
   drawFigure,
-  type FigureText,
+  type Finding,
   ORANGE,
 } from "./_figure.ts";
 
@@ -65,7 +65,7 @@ export interface LoadTestData {
  * assertEquals(svg.tagName, "svg");
  * ```
  */
-export function loadTestFigure(data: LoadTestData, text: FigureText): SVGSVGElement {
+export function loadTestFigure(data: LoadTestData, text: Finding): SVGSVGElement {
   const { fitted, predicted, loadUnit, deflectionUnit } = data;
   const readings = checkPoints("readings", data.readings, 2).map((reading, i) => ({
     ...reading,

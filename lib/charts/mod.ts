@@ -6,7 +6,7 @@
  *
  * @module
  */
-export type { AxisUnit, FigureText } from "./_figure.ts";
+export type { AxisUnit, Finding } from "./_figure.ts";
 export * from "./choice_map_figure.ts";
 export * from "./intervals_figure.ts";
 export * from "./lines_figure.ts";

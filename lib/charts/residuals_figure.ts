@@ -6,7 +6,7 @@ import {
   checkCoordinate,
   checkPoints,
   drawFigure,
-  type FigureText,
+  type Finding,
   ORANGE,
 } from "./_figure.ts";
 
@@ -53,7 +53,7 @@ export interface ResidualsData {
  * assertEquals(svg.tagName, "svg");
  * ```
  */
-export function residualsFigure(data: ResidualsData, text: FigureText): SVGSVGElement {
+export function residualsFigure(data: ResidualsData, text: Finding): SVGSVGElement {
   const { resolution, loadUnit, deflectionUnit } = data;
   const residuals = checkPoints("residuals", data.residuals).map((entry, i) => ({
     load: checkCoordinate(`load of reading ${i + 1}`, entry.load) * loadUnit.perSI,

@@ -3,14 +3,14 @@ import { DOMParser } from "linkedom";
 import { InputError } from "../../lib/check/mod.ts";
 import {
   choiceMapFigure,
-  type FigureText,
+  type Finding,
   intervalsFigure,
   linesFigure,
   loadTestFigure,
   residualsFigure,
 } from "../../lib/charts/mod.ts";
 
-const TEXT: FigureText = { title: "A finding", description: "What is shown." };
+const TEXT: Finding = { title: "A finding", description: "What is shown." };
 const MM = { symbol: "mm", perSI: 1000 };
 const N = { symbol: "N", perSI: 1 };
 
