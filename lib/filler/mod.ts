@@ -1,0 +1,16 @@
+/**
+ * How light is this putty, how much fills this corner?
+ *
+ * Mixing ratios of resin and hardener stand here too, since each putty begins with a mix.
+ *
+ * @module
+ */
+export * from "./packing.ts";
+export * from "./mix_ratio.ts";
+export * from "./putty_density.ts";
+export * from "./putty_recipe.ts";
+export * from "./putty_batch.ts";
+export * from "./stiffness_bounds.ts";
+export * from "./putty_stiffness.ts";
+export * from "./fillet.ts";
+export * from "./radius_rule.ts";
