@@ -6,3 +6,9 @@
  * @module
  */
 export * from "./linear.ts";
+export * from "./cholesky.ts";
+export * from "./eigen.ts";
+export * from "./quadrature.ts";
+export * from "./quantile.ts";
+export * from "./random.ts";
+export * from "./root.ts";
