@@ -3,7 +3,9 @@
  *
  * @module
  */
+export type { Lamina, LaminaStrengths, Ply, Stack } from "../materials/mod.ts";
 export * from "./beam_section.ts";
+export * from "./stack_section.ts";
 export * from "./beam_load_cases.ts";
 export * from "./beam_deflection.ts";
 export * from "./beam_along_span.ts";
