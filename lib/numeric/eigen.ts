@@ -117,8 +117,14 @@ function forwardRows(block: Float64Array, factor: Float64Array, order: number): 
 function jacobi(matrix: Float64Array, order: number): Eigensystem {
   const vectors = new Float64Array(order * order);
   for (let i = 0; i < order; i++) vectors[i * order + i] = 1;
+  // A power of two near the largest entry: its square then neither overflows nor vanishes.
+  const largest = matrix.reduce((size, entry) => Math.max(size, Math.abs(entry)), 0);
+  const unit = largest > 0 ? 2 ** Math.min(1023, Math.ceil(Math.log2(largest))) : 1;
   let whole = 0;
-  for (const entry of matrix) whole += entry * entry;
+  for (let i = 0; i < matrix.length; i++) {
+    matrix[i]! /= unit;
+    whole += matrix[i]! ** 2;
+  }
   for (let sweep = 0; sweep < 60; sweep++) {
     let off = 0;
     for (let p = 0; p < order; p++) {
@@ -131,7 +137,7 @@ function jacobi(matrix: Float64Array, order: number): Eigensystem {
   }
   const values = new Float64Array(order);
   for (let i = 0; i < order; i++) {
-    values[i] = check.result(`eigenvalue ${i}`, matrix[i * order + i]!);
+    values[i] = check.result(`eigenvalue ${i}`, matrix[i * order + i]! * unit);
   }
   return { values, vectors };
 }
