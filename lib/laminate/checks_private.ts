@@ -1,0 +1,51 @@
+import type { Checks } from "../check/mod.ts";
+import type { Lamina, Ply, Stack } from "../materials/mod.ts";
+
+/** The constants of a lamina that its stiffness in the plane needs. */
+export type InPlaneConstants = Pick<Lamina, "E1" | "E2" | "G12" | "nu12">;
+
+/** Refuses constants that no elastic material can have. `where` leads the argument's name. */
+export function checkInPlane(check: Checks, lamina: InPlaneConstants, where = ""): void {
+  check.object(where === "" ? "lamina" : where.trimEnd(), lamina);
+  const E1 = check.positive(`${where}E1`, lamina.E1, "Pa");
+  const E2 = check.positive(`${where}E2`, lamina.E2, "Pa");
+  check.positive(`${where}G12`, lamina.G12, "Pa");
+  const nu12 = check.finite(`${where}nu12`, lamina.nu12);
+  const limit = Math.sqrt(E1 / E2);
+  if (!(Math.abs(nu12) < limit)) {
+    check.refuse(
+      `${where}nu12`,
+      nu12,
+      `must be between -${limit} and ${limit}, the root of E1/E2: beyond it a load would give ` +
+        `energy away`,
+    );
+  }
+}
+
+/** Refuses an angle that is no number, or so large that it must be a slip. */
+export function checkAngle(check: Checks, angleDeg: number, argument = "angle"): number {
+  return check.within(argument, angleDeg, { min: -360, max: 360, unit: "°" });
+}
+
+/** Refuses a stack whose stiffness cannot be computed. `more` checks what else a caller needs. */
+export function checkStack(
+  check: Checks,
+  stack: Stack,
+  more?: (ply: Ply, where: string) => void,
+): void {
+  check.list("stack", stack);
+  stack.forEach((ply, index) => {
+    const where = `ply ${index + 1} `;
+    check.object(`ply ${index + 1}`, ply);
+    check.positive(`${where}thickness`, ply.thickness, "m");
+    checkAngle(check, ply.angleDeg, `${where}angle`);
+    checkInPlane(check, ply.lamina, `${where}lamina `);
+    more?.(ply, where);
+  });
+}
+
+/** Refuses a result that left the range of numbers; returns it otherwise. */
+export function checkResult<T extends object>(check: Checks, result: T): T {
+  for (const [name, value] of Object.entries(result)) check.result(name, value);
+  return result;
+}

@@ -1,0 +1,19 @@
+/**
+ * What does this stack do? Stiffness of a lamina and of a laminate, its engineering constants and
+ * free expansion, the stress and strain in each ply.
+ *
+ * Plies are listed mould side first; z runs from −h/2 at the mould face to +h/2 at the bag face.
+ * Shear strain is engineering shear; angles run from x to the fibre, positive towards y.
+ *
+ * @module
+ */
+export type { Lamina, LaminaStrengths, Ply, Stack } from "../materials/mod.ts";
+export * from "./plane_state.ts";
+export * from "./lamina_stiffness.ts";
+export * from "./invariants.ts";
+export * from "./rotation.ts";
+export * from "./rotated_lamina.ts";
+export * from "./laminate_stiffness.ts";
+export * from "./engineering_constants.ts";
+export * from "./thickness_and_mass.ts";
+export * from "./laminate_expansion.ts";
