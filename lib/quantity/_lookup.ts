@@ -1,3 +1,6 @@
+import { compoundUnit } from "./_compound.ts";
+import { hint, kinds, mismatch, unitsWanted } from "./_hints.ts";
+import type { Checks } from "../check/mod.ts";
 import { type Dimension, siUnits } from "./dimension.ts";
 import { type Unit, units } from "./unit_table.ts";
 
@@ -28,26 +31,68 @@ export function plainSpelling(text: string): string {
     .replace(/\s+/g, " ");
 }
 
-/** The unit with that spelling; a space may stand for a product. */
+/** The unit with that spelling; a space may stand for a product, a leading `/` for `1/`. */
 export function findUnit(text: string): Unit | undefined {
   const key = plainSpelling(text);
-  return bySpelling.get(key) ?? bySpelling.get(key.replaceAll(" ", "*"));
+  return bySpelling.get(key) ?? bySpelling.get(key.replaceAll(" ", "*")) ??
+    (key.startsWith("/") ? bySpelling.get(`1${key}`) : undefined);
 }
+
+/** A unit as it is meant for a kind of quantity, or what would do instead. */
+export type Meant =
+  | { readonly unit: Unit; readonly dimension: Dimension }
+  | { readonly wanted: string };
 
 /**
  * The unit as it is meant for a kind of quantity: a cloth's ounces are per square yard, and a
- * degree of a temperature difference has no zero.
+ * degree of a temperature difference has no zero. Without a kind, the commonest with that unit.
  */
-export function unitFor(unit: Unit, dimension: Dimension): Unit | undefined {
-  if (dimension === "areal weight" && unit.symbol === "oz") return findUnit("oz/yd2");
-  if (siUnits[dimension] !== unit.si) return undefined;
-  if (dimension !== "temperature difference" || unit.offset === undefined) return unit;
-  const { offset: _, ...plain } = unit;
-  return plain;
+export function meantUnit(text: unknown, dimension?: Dimension): Meant {
+  if (dimension !== undefined && siUnits[dimension] === undefined) {
+    return { wanted: `the kind of quantity must be one of: ${kinds.join(", ")}` };
+  }
+  if (typeof text !== "string") return { wanted: `must be ${unitsWanted(dimension)}` };
+  const unit = findUnit(text) ?? compound(text, dimension);
+  if (unit === undefined) return { wanted: hint(text, dimension) };
+  const kind = dimension ?? kinds.find((kind) => siUnits[kind] === unit.si)!;
+  if (kind === "areal weight" && unit.symbol === "oz") {
+    return { unit: findUnit("oz/yd2")!, dimension: kind };
+  }
+  if (siUnits[kind] !== unit.si) return { wanted: mismatch(unit, kind) };
+  if (kind !== "temperature difference" || unit.offset === undefined) {
+    return { unit, dimension: kind };
+  }
+  const { offset: _, ...difference } = unit;
+  return { unit: difference, dimension: kind };
 }
 
-/** The spellings to offer when a unit of this kind is wanted. */
-export function symbolsFor(dimension: Dimension): string {
-  return units.filter((unit) => unit.si === siUnits[dimension]).map((unit) => unit.symbol)
-    .join(", ");
+/** A value in a unit, in SI. */
+export function intoSI(value: number, { multiply, divide, offset = 0 }: Unit): number {
+  return (value + offset) * multiply / divide;
 }
+
+/** An SI value in a unit. */
+export function outOfSI(value: number, { multiply, divide, offset = 0 }: Unit): number {
+  return value * divide / multiply - offset;
+}
+
+function compound(text: string, dimension?: Dimension): Unit | undefined {
+  const key = plainSpelling(text);
+  if (dimension !== undefined) return compoundUnit(key, siUnits[dimension]);
+  for (const kind of kinds) {
+    const unit = compoundUnit(key, siUnits[kind]);
+    if (unit !== undefined) return unit;
+  }
+  return undefined;
+}
+
+/** The value in SI, if it can be one: finite, and not colder than absolute zero. */
+export function checkedSI(check: Checks, value: number, unit: Unit): number {
+  const si = check.result("the value in SI", intoSI(value, unit), unit.si);
+  if (unit.offset !== undefined && !(si >= 0)) {
+    return check.refuse("the temperature", `${value} ${unit.symbol}`, belowZero);
+  }
+  return si;
+}
+
+const belowZero = "must not be below absolute zero (-273.15 degC, -459.67 degF)";

@@ -1,10 +1,13 @@
 import { checksFor } from "../check/mod.ts";
-import { findUnit, symbolsFor, unitFor } from "./_lookup.ts";
-import { type Dimension, siUnits } from "./dimension.ts";
+import { intoSI, meantUnit, outOfSI } from "./_lookup.ts";
+import type { Dimension } from "./dimension.ts";
 
 const check = checksFor("read the unit of a column");
 
-/** The unit of a column of figures, as its heading names it. */
+/**
+ * The unit of a column of figures, as its heading names it. Its conversions are made for a
+ * million rows: they do not check, and what is not finite stays so for the caller to refuse.
+ */
 export interface ColumnUnit {
   /** The unit, in its plain spelling. */
   readonly unit: string;
@@ -47,35 +50,16 @@ export interface ColumnUnit {
  * ```
  */
 export function columnUnit(suffix: string, dimension?: Dimension): ColumnUnit {
-  const unit = typeof suffix === "string" ? findUnit(suffix) : undefined;
-  if (unit === undefined) {
-    return check.refuse(
-      "the unit",
-      suffix,
-      dimension === undefined
-        ? "must be a unit such as mm, g, N, MPa, g/m2, kg/m3, deg, %, or 1 for a plain number"
-        : `must be a unit of ${dimension}: ${symbolsFor(dimension)}`,
-    );
-  }
-  const kind = dimension ?? commonestKind(unit.si);
-  const meant = unitFor(unit, kind);
-  if (meant === undefined) {
-    return check.refuse("the unit", suffix, `must be a unit of ${kind}: ${symbolsFor(kind)}`);
-  }
-  const { multiply, divide, offset = 0 } = meant;
+  const meant = meantUnit(suffix, dimension);
+  if ("wanted" in meant) return check.refuse("the unit", suffix, meant.wanted);
+  const { unit } = meant;
   return {
-    unit: meant.symbol,
-    dimension: kind,
-    si: meant.si,
-    toSI: (value): number => (value + offset) * multiply / divide,
-    fromSI: (value): number => value * divide / multiply - offset,
+    unit: unit.symbol,
+    dimension: meant.dimension,
+    si: unit.si,
+    toSI: (value): number => intoSI(value, unit),
+    fromSI: (value): number => outOfSI(value, unit),
   };
-}
-
-/** The first kind in the list with that SI unit. */
-function commonestKind(si: string): Dimension {
-  for (const [kind, unit] of Object.entries(siUnits)) if (unit === si) return kind as Dimension;
-  return check.refuse("the SI unit", si, "must be one that a kind of quantity is held in");
 }
 
 /** The heading of a column, taken apart. */
@@ -116,7 +100,5 @@ export function splitHeading(heading: string): Heading {
   const text = heading.trim();
   const cut = text.lastIndexOf("_");
   const unit = text.slice(cut + 1);
-  return cut > 0 && findUnit(unit) !== undefined
-    ? { name: text.slice(0, cut), unit }
-    : { name: text };
+  return cut > 0 && "unit" in meantUnit(unit) ? { name: text.slice(0, cut), unit } : { name: text };
 }

@@ -7,3 +7,7 @@
 export * from "./dimension.ts";
 export * from "./unit_table.ts";
 export * from "./column_unit.ts";
+export * from "./number_text.ts";
+export * from "./quantity_text.ts";
+export * from "./convert.ts";
+export * from "./show.ts";

@@ -29,7 +29,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ["m", 1, 1, "metre", "metres", "meter", "meters"],
     ["mm", 1, 1000, "millimetre", "millimetres", "millimeter", "millimeters"],
     ["cm", 1, 100, "centimetre", "centimetres", "centimeter", "centimeters"],
-    ["um", 1, 1e6, "µm", "μm", "micron", "microns"],
+    ["um", 1, 1e6, "micron", "microns"],
     ["km", 1000, 1],
     ["in", 127, 5000, "inch", "inches", '"', "″", "”", "''"],
     ["ft", 381, 1250, "foot", "feet", "'", "′", "’"],
@@ -138,6 +138,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
   "1/m": [
     ["1/m", 1, 1],
     ["1/mm", 1000, 1],
+    ["1/in", 5000, 127],
   ],
   "Pa": [
     ["Pa", 1, 1],
@@ -164,12 +165,12 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
   "K": [["K", 1, 1, "kelvin"]],
   "1/K": [
     ["1/K", 1, 1],
-    ["1e-6/K", 1, 1e6, "1e-6/degC", "um/m/K", "µm/m/K", "ppm/K", "ppm/degC", "10^-6/K"],
+    ["1e-6/K", 1, 1e6, "1e-6/degC", "um/m/K", "ppm/K", "ppm/degC", "10^-6/K", "×10^-6/K"],
     ["1/degC", 1, 1],
     ["1/degF", 9, 5],
-    ["1e-6/degF", 9, 5e6, "ppm/degF", "uin/in/degF"],
+    ["1e-6/degF", 9, 5e6, "uin/in/degF", "ppm/degF"],
   ],
-  "deg": [["deg", 1, 1, "°", "degree", "degrees"]],
+  "deg": [["deg", 1, 1, "°", "degree", "degrees"], ["rad", 180, Math.PI]],
   "1": [
     ["1", 1, 1],
     ["%", 1, 100, "percent", "pct"],
