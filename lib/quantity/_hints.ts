@@ -46,6 +46,6 @@ export function hint(text: string, dimension?: Dimension): string {
     ton: "there are several tons: write kg or lb",
     t: "write kg, or mm for a thickness",
   };
-  const said = doubtful[text.trim()];
+  const said = Object.hasOwn(doubtful, text.trim()) ? doubtful[text.trim()] : undefined;
   return `must be ${unitsWanted(dimension)}${said === undefined ? "" : ` (${said})`}`;
 }

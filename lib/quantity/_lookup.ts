@@ -48,7 +48,7 @@ export type Meant =
  * degree of a temperature difference has no zero. Without a kind, the commonest with that unit.
  */
 export function meantUnit(text: unknown, dimension?: Dimension): Meant {
-  if (dimension !== undefined && siUnits[dimension] === undefined) {
+  if (dimension !== undefined && !kinds.includes(dimension)) {
     return { wanted: `the kind of quantity must be one of: ${kinds.join(", ")}` };
   }
   if (typeof text !== "string") return { wanted: `must be ${unitsWanted(dimension)}` };

@@ -75,7 +75,7 @@ export interface Heading {
  *
  * Formula: none; `part_mass_g` is `part_mass` in `g`, `part_id` is all name
  *
- * Range: a heading whose last word happens to be a unit reads as one: `d_in` is `d` in inches
+ * Range: a heading whose last word happens to be a unit reads as one: `d_in` is `d` in inches; a number (`layer_1`) belongs to the name
  *
  * Source: the project's own form for records
  *
@@ -100,5 +100,8 @@ export function splitHeading(heading: string): Heading {
   const text = heading.trim();
   const cut = text.lastIndexOf("_");
   const unit = text.slice(cut + 1);
-  return cut > 0 && "unit" in meantUnit(unit) ? { name: text.slice(0, cut), unit } : { name: text };
+  // A 1 at the end numbers the column: a plain number has no unit to name.
+  return cut > 0 && unit !== "1" && "unit" in meantUnit(unit)
+    ? { name: text.slice(0, cut), unit }
+    : { name: text };
 }

@@ -153,7 +153,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ["bar", 1e5, 1],
     ["mbar", 100, 1],
     ["atm", 101325, 1],
-    ["mmHg", 26664477483, 2e8],
+    ["mmHg", 26664477483, 2e8, "mm Hg"],
     ["inHg", 3386388640341, 1e9, "in Hg", '"Hg', "″Hg"],
     ["torr", 20265, 152, "Torr"],
   ],

@@ -48,6 +48,8 @@ Deno.test("a heading comes apart at its last underscore where a unit follows", (
   assertEquals(splitHeading("areal_g/m2"), { name: "areal", unit: "g/m2" });
   assertEquals(splitHeading(" alpha_1e-6/K "), { name: "alpha", unit: "1e-6/K" });
   assertEquals(splitHeading("laid_by"), { name: "laid_by" });
+  assertEquals(splitHeading("layer_1"), { name: "layer_1" });
+  assertEquals(splitHeading("floor_kN/m2"), { name: "floor", unit: "kN/m2" });
   assertEquals(splitHeading("g"), { name: "g" });
   assertThrows(() => splitHeading(7 as unknown as string), InputError, "must be text");
 });

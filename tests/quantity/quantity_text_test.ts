@@ -87,6 +87,7 @@ Deno.test("each kind of refusal says what would do", () => {
     ["6 oz/yd", "areal weight", "must be a unit of areal weight"],
     ["20 kg", "force", "a kilogram of force is kgf"],
     ["3 lb", "force", "a pound of force is lbf"],
+    ["1 constructor", "mass", "must be a unit of mass: kg, g, mg, lb, oz"],
     ["20 C", "temperature", "write degC"],
     ["-300 degC", "temperature", "must not be below absolute zero"],
     [`5.5'6"`, "length", "must have a whole number of ' and less than 12 in"],
