@@ -1,5 +1,5 @@
-import { compoundUnit } from "./_compound.ts";
-import { hint, kinds, mismatch, unitsWanted } from "./_hints.ts";
+import { compoundUnit } from "./compound_private.ts";
+import { hint, kinds, mismatch, unitsWanted } from "./hints_private.ts";
 import type { Checks } from "../check/mod.ts";
 import { type Dimension, siUnits } from "./dimension.ts";
 import { type Unit, units } from "./unit_table.ts";
