@@ -5,6 +5,7 @@
  *
  * @module
  */
+export type { FillerProperties, Range, ResinProperties } from "../materials/mod.ts";
 export * from "./packing.ts";
 export * from "./mix_ratio.ts";
 export * from "./putty_density.ts";
@@ -13,4 +14,8 @@ export * from "./putty_batch.ts";
 export * from "./stiffness_bounds.ts";
 export * from "./putty_stiffness.ts";
 export * from "./fillet.ts";
+export * from "./fillet_schedule.ts";
 export * from "./radius_rule.ts";
+export * from "./stiffened_corner.ts";
+export * from "./skim.ts";
+export * from "./viscosity.ts";
