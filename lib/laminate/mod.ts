@@ -17,3 +17,4 @@ export * from "./laminate_stiffness.ts";
 export * from "./engineering_constants.ts";
 export * from "./thickness_and_mass.ts";
 export * from "./laminate_expansion.ts";
+export * from "./solid.ts";
