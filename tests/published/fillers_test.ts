@@ -5,6 +5,7 @@ import {
   hollowRadiusRatio,
   isotropicModuli,
   largestRadius,
+  relativeViscosity,
   SPHERE_PACKINGS,
 } from "../../lib/filler/mod.ts";
 
@@ -82,4 +83,18 @@ Deno.test("area of a square corner's fillet is the handbook's", () => {
 Deno.test("a radius limit of 1 inch is checked with a cylinder of 2 inch", () => {
   const { gaugeDiameter } = largestRadius({ cornerDeg: 90, limits: { radius: 0.0254 } });
   assertClose(gaugeDiameter, 0.0508, { relative: 1e-15 });
+});
+
+// A. Einstein, Ann. Phys. 19 (1906), corrected 34 (1911): 2.5; I. M. Krieger, T. J. Dougherty,
+// Trans. Soc. Rheol. 3 (1959) 137; from memory.
+Deno.test("few spheres thicken a liquid by 2.5 φ", () => {
+  const few = 1e-8;
+  const slope = (relativeViscosity(few, { maximumPacking: 0.64 }) - 1) / few;
+  // Rounding of 1 + 2.5e-8 leaves 1e-8 of the slope, the next term 5e-8.
+  assertClose(slope, 2.5, { absolute: 1e-6 });
+});
+
+// The same: (1 − 0.5/0.64)^(−1.6), printed 11.4.
+Deno.test("spheres at half the volume thicken a liquid 11.4 times", () => {
+  assertClose(relativeViscosity(0.5, { maximumPacking: 0.64 }), 11.4, { absolute: 0.05 });
 });
