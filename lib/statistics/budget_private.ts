@@ -1,0 +1,88 @@
+import type { Checks } from "../check/mod.ts";
+import { correlated } from "./correlation_private.ts";
+import type { InputDerivatives } from "./derivative_private.ts";
+import type { BudgetLine, Propagated } from "./propagate.ts";
+import type { UncertainInput } from "./uncertain.ts";
+import { effectiveDof } from "./uncertain_private.ts";
+
+/** All that is known when one result's uncertainty is added up. */
+export interface Gathered<K extends string> {
+  readonly names: readonly K[];
+  readonly inputs: Readonly<Record<K, UncertainInput>>;
+  readonly derivatives: readonly InputDerivatives[];
+  readonly correlation: Float64Array | undefined;
+  /** Which of the formula's results this is. */
+  readonly result: number;
+  readonly value: number;
+}
+
+/** Adds up one result: its uncertainty, its budget and its notes. */
+export function gather<K extends string>(check: Checks, given: Gathered<K>): Propagated<K> {
+  const { names, inputs, derivatives, correlation, result, value } = given;
+  const sensitivities = derivatives.map((d) => d.first[result]!);
+  const contributions = contributionsOf(given);
+  const parts = contributions.map((c, i) => c * correlated(correlation, contributions, i));
+  const variance = Math.max(0, parts.reduce((sum, part) => sum + part, 0));
+  const u = check.result("standard uncertainty", Math.sqrt(variance));
+  const budget = names.map((name, i): BudgetLine<K> => ({
+    name,
+    value: inputs[name].value,
+    u: inputs[name].u,
+    sensitivity: check.result(`sensitivity to ${name}`, sensitivities[i]!),
+    contribution: contributions[i]!,
+    share: variance > 0 ? parts[i]! / variance : 0,
+  }));
+  const dof = correlation !== undefined ? undefined : effectiveDof(
+    u,
+    names.map((name, i) => ({ share: contributions[i]!, dof: inputs[name].dof })),
+  );
+  return {
+    value,
+    u,
+    U: 2 * u,
+    ...(dof === undefined ? {} : { dof }),
+    sensitivity: Object.fromEntries(names.map((name, i) => [name, sensitivities[i]!])) as Record<
+      K,
+      number
+    >,
+    budget: budget.sort((a, b) => Math.abs(b.contribution) - Math.abs(a.contribution)),
+    notes: notesOn(given, u),
+  };
+}
+
+/** Sensitivity times uncertainty of each input. */
+export function contributionsOf<K extends string>(given: Gathered<K>): number[] {
+  return given.names.map((name, i) =>
+    given.derivatives[i]!.first[given.result]! * given.inputs[name].u
+  );
+}
+
+function notesOn<K extends string>(given: Gathered<K>, u: number): string[] {
+  const { names, inputs, derivatives, correlation, result } = given;
+  const notes: string[] = [];
+  names.forEach((name, i) => {
+    const input = inputs[name];
+    const { first, second, oneSided, rough } = derivatives[i]!;
+    if (input.u === 0) return;
+    if (first[result] === 0) {
+      notes.push(
+        `First order does not see ${name}: the sensitivity to it is 0 here. Monte Carlo would show ` +
+          `what it does.`,
+      );
+    } else if (Math.abs(second[result] ?? 0) * input.u ** 2 > 0.2 * u) {
+      notes.push(
+        `The result curves in ${name} over its uncertainty: u is rough. Use Monte Carlo.`,
+      );
+    }
+    if (oneSided) {
+      notes.push(`${name} stands at the edge of what the formula accepts: read on one side only.`);
+    }
+    if (rough) {
+      notes.push(`The result has a kink or a jump near ${name}: its sensitivity is rough.`);
+    }
+  });
+  if (correlation !== undefined && names.some((name) => inputs[name].dof !== undefined)) {
+    notes.push("Inputs are correlated: no effective degrees of freedom are given.");
+  }
+  return notes;
+}

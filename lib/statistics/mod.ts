@@ -1,0 +1,12 @@
+/**
+ * What does that scatter say? Fits with intervals, uncertainty carried through formulas, tolerance
+ * factors and updated estimates, without a word of the trade.
+ *
+ * @module
+ */
+export * from "./normal.ts";
+export * from "./student_t.ts";
+export * from "./chi_squared.ts";
+export * from "./fisher_f.ts";
+export * from "./uncertain.ts";
+export * from "./propagate.ts";
