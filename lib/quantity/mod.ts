@@ -11,3 +11,4 @@ export * from "./number_text.ts";
 export * from "./quantity_text.ts";
 export * from "./convert.ts";
 export * from "./show.ts";
+export * from "./display_unit.ts";
