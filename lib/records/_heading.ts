@@ -1,0 +1,147 @@
+import { type Fault, InputError } from "../check/mod.ts";
+import { type ColumnUnit, columnUnit, siUnits } from "../quantity/mod.ts";
+import type { Column, Columns, NumberColumn } from "./column.ts";
+import { readNumberCell } from "./number_cell.ts";
+
+/** A heading of the file that names a column of the schema. */
+export interface Match {
+  /** Name of the column in the schema. */
+  readonly name: string;
+  /** What the column must hold. */
+  readonly column: Column;
+  /** The heading as it stands in the file. */
+  readonly heading: string;
+  /** Place of the column in the file, from 0. */
+  readonly index: number;
+  /** The unit in the heading, as written. */
+  readonly suffix: string | undefined;
+}
+
+/** The heading row, understood. */
+export interface Headings {
+  /** Columns of the schema that the file has. */
+  readonly matches: readonly Match[];
+  /** Columns of the file that the schema does not know, by place. */
+  readonly unknown: ReadonlyMap<number, string>;
+  /** What is wrong with the row, without the lines. */
+  readonly faults: readonly Fault[];
+}
+
+const mostQuoted = 20;
+const longestQuoted = 40;
+
+/** Finds the columns of the schema in the heading row. */
+export function readHeadings(cells: readonly string[], columns: Columns): Headings {
+  const headings = cells.map((cell) => cell.trim());
+  const figure = headings.find((heading) => "value" in readNumberCell(heading));
+  if (figure !== undefined) {
+    return failed(headings, {
+      argument: "heading row",
+      value: figure,
+      wanted: `must hold headings, not figures: ${Object.keys(columns).join(", ")}`,
+    });
+  }
+  const matches: Match[] = [];
+  const unknown = new Map<number, string>();
+  const faults: Fault[] = [];
+  const taken = new Map<string, string>();
+  headings.forEach((heading, index) => {
+    const match = matchHeading(heading, columns);
+    const key = match?.name ?? heading;
+    const earlier = taken.get(key);
+    if (earlier !== undefined && heading !== "") {
+      faults.push({
+        argument: "heading",
+        value: heading,
+        wanted: `must stand once: ${JSON.stringify(earlier)} is the same column`,
+      });
+      return;
+    }
+    taken.set(key, heading);
+    if (match === undefined) unknown.set(index, heading);
+    else matches.push({ ...match, heading, index });
+  });
+  if (matches.length === 0 && faults.length === 0) {
+    return failed(headings, {
+      argument: "heading row",
+      value: cells.join(",").trim(),
+      wanted: `must hold the headings ${Object.keys(columns).join(", ")}${hint(headings)}`,
+    });
+  }
+  for (const [name, column] of Object.entries(columns)) {
+    if (!column.optional && !taken.has(name)) faults.push(missing(name, column, headings));
+  }
+  return { matches, unknown, faults };
+}
+
+function failed(headings: readonly string[], fault: Fault): Headings {
+  return { matches: [], unknown: new Map(headings.map((text, i) => [i, text])), faults: [fault] };
+}
+
+function hint(headings: readonly string[]): string {
+  if (headings.length === 1 && /\S[ ]+\S/.test(headings[0]!)) {
+    return "; put commas between the cells (not spaces), and take lines above the headings out";
+  }
+  return "; take lines above the headings out";
+}
+
+function missing(name: string, column: Column, headings: readonly string[]): Fault {
+  const found = headings.slice(0, mostQuoted).map((heading) => heading.slice(0, longestQuoted));
+  const rest = headings.length > mostQuoted ? ", …" : "";
+  return {
+    argument: `column ${name}`,
+    value: undefined,
+    wanted: `must be there${inUnit(column)}; the file has: ${found.join(", ")}${rest}`,
+  };
+}
+
+function inUnit(column: Column): string {
+  return column.kind === "number" && needsUnit(column)
+    ? ` with its unit (${column.dimension})`
+    : "";
+}
+
+/** Whether a number of this column means nothing without a unit. */
+export function needsUnit(column: NumberColumn): boolean {
+  return siUnits[column.dimension] !== "1";
+}
+
+type Found = Omit<Match, "heading" | "index">;
+
+/** `span_mm`, `span [mm]`, `span (mm)` or `span`: the longest column name that fits. */
+function matchHeading(heading: string, columns: Columns): Found | undefined {
+  const bracket = /^(.*\S)\s*(?:\[([^\]]*)\]|\(([^)]*)\))$/.exec(heading);
+  const plain = bracket?.[1] ?? heading;
+  const inBrackets = bracket?.[2] ?? bracket?.[3];
+  if (Object.hasOwn(columns, plain)) {
+    const column = columns[plain]!;
+    if (inBrackets === undefined || column.kind === "number") {
+      return { name: plain, column, suffix: inBrackets };
+    }
+  }
+  if (bracket !== null) return undefined;
+  for (let cut = heading.length; (cut = heading.lastIndexOf("_", cut - 1)) > 0;) {
+    const name = heading.slice(0, cut);
+    const column = Object.hasOwn(columns, name) ? columns[name] : undefined;
+    if (column?.kind === "number") return { name, column, suffix: heading.slice(cut + 1) };
+  }
+  return undefined;
+}
+
+/** The unit of a column, or what is wrong with it. */
+export function unitOf(
+  column: NumberColumn,
+  written: string | undefined,
+): { readonly unit: ColumnUnit } | { readonly wanted: string } {
+  if (written === undefined || written === "") {
+    if (!needsUnit(column)) return { unit: columnUnit("1", column.dimension) };
+    const si = siUnits[column.dimension];
+    return { wanted: `must end with its unit (${column.dimension}), such as _${si}` };
+  }
+  try {
+    return { unit: columnUnit(written, column.dimension) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { wanted: error.faults[0]?.wanted ?? "must be a unit" };
+  }
+}

@@ -1,0 +1,55 @@
+import type { Fault } from "../check/mod.ts";
+import type { LeftOut } from "./left_out.ts";
+
+/** The text of a table, ready to be parsed. */
+export interface Prepared {
+  /** The text from the headings on, with `\n` as line end and none at the end. */
+  readonly text: string;
+  /** The line of the file at which the text begins. */
+  readonly firstLine: number;
+  /** The delimiter that a line `sep=` names. */
+  readonly separator: string | undefined;
+  /** Lines that were skipped. */
+  readonly leftOut: readonly LeftOut[];
+  /** What is wrong with the text as a whole. */
+  readonly fault: Fault | undefined;
+}
+
+/** Brings the line ends to one form, and takes off what stands before the headings. */
+export function prepare(source: string, skipLines: number): Prepared {
+  let text = source.charCodeAt(0) === 0xfeff ? source.slice(1) : source;
+  if (text.includes("\r")) text = text.replace(/\r\n?/g, "\n");
+  // The end-of-file mark of old systems.
+  if (text.endsWith("\x1a")) text = text.slice(0, -1);
+  const fault = damage(text);
+
+  let firstLine = 1;
+  const leftOut: LeftOut[] = [];
+  const cutLine = (): string => {
+    const end = text.indexOf("\n");
+    const line = end < 0 ? text : text.slice(0, end);
+    text = end < 0 ? "" : text.slice(end + 1);
+    firstLine++;
+    return line;
+  };
+  while (firstLine <= skipLines && text !== "") {
+    const line = firstLine;
+    leftOut.push({ reason: "skipped line", line, lastLine: line, count: 1, text: cutLine() });
+  }
+  const separator = /^"?sep=([\t;|,])"?[ \t;|,]*(?:\n|$)/i.exec(text.slice(0, 80))?.[1];
+  if (separator !== undefined) cutLine();
+  if (text.endsWith("\n")) text = text.slice(0, -1);
+  return { text, firstLine, separator, leftOut, fault };
+}
+
+function damage(text: string): Fault | undefined {
+  const wanted = 'must be text in UTF-8: save it again as "CSV UTF-8"';
+  for (const [sign, value] of [["\0", "text with a NUL"], ["\ufffd", "damaged text"]] as const) {
+    const at = text.indexOf(sign);
+    if (at >= 0) {
+      const line = text.slice(0, at).split("\n").length;
+      return { argument: "encoding", value, wanted, line };
+    }
+  }
+  return undefined;
+}

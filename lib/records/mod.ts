@@ -1,0 +1,22 @@
+/**
+ * What did we weigh and measure? The part folder and the materials catalogue; CSV in and out, each
+ * bad cell named by file, line and column.
+ *
+ * @module
+ */
+export * from "./column.ts";
+export * from "./decode.ts";
+export * from "./delimiter.ts";
+export * from "./left_out.ts";
+export { type DecimalSign, type NumberCell, readNumberCell } from "./number_cell.ts";
+export * from "./table.ts";
+export { type TableContent, tableText, type TableTextOptions } from "./table_text.ts";
+export * from "./catalogue.ts";
+export type { CoreLayer, LayerRecord, LayupRecord, ReinforcementLayer } from "./layups.ts";
+export type { Measured, Process, WeighingRecord } from "./weighings.ts";
+export type { Branch, Loading, LoadTestRecord } from "./load_tests.ts";
+export type { PuttyRecord } from "./putty.ts";
+export type { FilletRecord } from "./fillets.ts";
+export * from "./part.ts";
+export * from "./files.ts";
+export * from "./replace_file.ts";

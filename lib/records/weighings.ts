@@ -1,0 +1,211 @@
+import type { Fault } from "../check/mod.ts";
+import {
+  choiceColumn,
+  noteColumn,
+  numberColumn,
+  optional,
+  type RowOf,
+  textColumn,
+} from "./column.ts";
+import type { LayupRecord, Layups } from "./layups.ts";
+import { defined, mustBeOneOf, type PartContext, type PartFile } from "./_part_file.ts";
+import { checkTable } from "./table.ts";
+
+/** A measured figure with its standard uncertainty, both in the unit of the figure. */
+export interface Measured {
+  /** The figure. */
+  readonly value: number;
+  /** Its standard uncertainty; 0 where none was recorded. */
+  readonly u: number;
+}
+
+/** How a part was made. */
+export type Process = "hand" | "bagged" | "infused";
+
+/** A part on the scale. */
+export interface WeighingRecord {
+  /** Its name. */
+  readonly part: string;
+  /** The lay-up schedule it was made to. */
+  readonly layup: LayupRecord;
+  /** How it was made. */
+  readonly process: Process;
+  /** When it was weighed, as written. */
+  readonly date?: string;
+  /** Length, unless the area was recorded [m]. */
+  readonly length?: Measured;
+  /** Width, unless the area was recorded [m]. */
+  readonly width?: Measured;
+  /** Area: as recorded, or length times width [m²]. */
+  readonly area: Measured;
+  /** Mass of the cut cloth, weighed dry [kg]. */
+  readonly dryClothMass?: Measured;
+  /** Mass of the core before lay-up; 0 for a solid part [kg]. */
+  readonly coreMass: Measured;
+  /** Mass of film, inserts, paint and the like that is on the scale too [kg]. */
+  readonly otherMass: Measured;
+  /** Mass of the finished part [kg]. */
+  readonly partMass: Measured;
+  /** Thickness of the finished part [m]. */
+  readonly thickness?: Measured;
+  /** Remark. */
+  readonly note?: string;
+  /** Line of the file in which it stands, from 1 [1]. */
+  readonly line: number;
+}
+
+const length = numberColumn("length", { above: 0 });
+const area = numberColumn("area", { above: 0 });
+const mass = numberColumn("mass", { above: 0 });
+const someMass = numberColumn("mass", { min: 0 });
+const thickness = numberColumn("thickness", { above: 0 });
+
+const columns = {
+  part: textColumn(),
+  layup: textColumn(),
+  process: choiceColumn("hand", "bagged", "infused"),
+  date: optional(textColumn()),
+  length: optional(length),
+  width: optional(length),
+  length_u: optional(numberColumn("length", { min: 0 })),
+  width_u: optional(numberColumn("length", { min: 0 })),
+  area: optional(area),
+  area_u: optional(numberColumn("area", { min: 0 })),
+  dry_cloth_mass: optional(mass),
+  core_mass: optional(someMass),
+  other_mass: optional(someMass),
+  part_mass: mass,
+  scale_u: someMass,
+  thickness: optional(thickness),
+  thickness_u: optional(numberColumn("thickness", { min: 0 })),
+  note: noteColumn(),
+} as const;
+
+type Row = RowOf<typeof columns>;
+type Refuse = (column: keyof typeof columns, value: unknown, wanted: string) => void;
+
+const file = "weighings.csv";
+
+/** Reads the weighings of a part. */
+export function readWeighings(
+  content: Uint8Array | string,
+  { decimal, layups, names }: Layups & Pick<PartContext, "decimal">,
+): PartFile<readonly WeighingRecord[]> {
+  const checked = checkTable(content, { file, columns, ...defined({ decimal }) });
+  const faults: Fault[] = [...checked.faults];
+  const { rows, lines, headings } = checked.table;
+  const notes = [...checked.table.notes];
+  const seen = new Map<string, number>();
+  const records: WeighingRecord[] = [];
+  rows.forEach((row, i) => {
+    const line = lines[i]!;
+    const refuse: Refuse = (column, value, wanted) => {
+      faults.push({ file, line, argument: headings.get(column) ?? column, value, wanted });
+    };
+    const earlier = seen.get(row.part);
+    if (earlier === undefined) seen.set(row.part, line);
+    else refuse("part", row.part, `must be a name of its own: line ${earlier} has it too`);
+    if (!names.has(row.layup)) {
+      refuse("layup", row.layup, mustBeOneOf(names, "lay-up of layup.csv"));
+    }
+    const layup = layups.get(row.layup);
+    const size = sizeOf(row, refuse);
+    checkUncertainties(row, refuse);
+    if (layup === undefined || size === undefined) return;
+    checkCore(row, layup, refuse);
+    const unsure = size.exact ? "its area" : "";
+    if (unsure !== "") notes.push(`${file} line ${line}: ${unsure} is counted as exact (no _u)`);
+    records.push(recordOf(row, { layup, size, line }));
+  });
+  return { content: Object.freeze(records), faults, notes };
+}
+
+interface Size {
+  readonly length: Measured | undefined;
+  readonly width: Measured | undefined;
+  readonly area: Measured;
+  readonly exact: boolean;
+}
+
+/** Length and width, or the area: one of the two ways, so that they cannot disagree. */
+function sizeOf(row: Row, refuse: Refuse): Size | undefined {
+  if (row.area !== undefined) {
+    const surplus = row.length === undefined ? "width" : "length";
+    if (row[surplus] !== undefined) {
+      refuse(surplus, `${row[surplus]} m`, "must be empty where the area is given");
+      return undefined;
+    }
+    const u = row.area_u ?? 0;
+    return { length: undefined, width: undefined, area: { value: row.area, u }, exact: u === 0 };
+  }
+  if (row.length === undefined || row.width === undefined) {
+    const lacking = row.length === undefined ? "length" : "width";
+    refuse(lacking, undefined, "must be given, and the other side too, or else the area");
+    return undefined;
+  }
+  const long = { value: row.length, u: row.length_u ?? 0 };
+  const wide = { value: row.width, u: row.width_u ?? 0 };
+  const u = Math.hypot(wide.value * long.u, long.value * wide.u);
+  return {
+    length: long,
+    width: wide,
+    area: { value: long.value * wide.value, u },
+    exact: long.u === 0 || wide.u === 0,
+  };
+}
+
+function checkUncertainties(row: Row, refuse: Refuse): void {
+  for (const name of ["length", "width", "area", "thickness"] as const) {
+    const u = row[`${name}_u`];
+    if (u === undefined) continue;
+    const value = row[name];
+    if (value === undefined) refuse(`${name}_u`, u, `must be empty where there is no ${name}`);
+    else if (!(u < value)) refuse(`${name}_u`, `${u} in SI`, `must be below the ${name} itself`);
+  }
+  if (!(row.scale_u < row.part_mass)) {
+    refuse("scale_u", `${row.scale_u} kg`, "must be below the mass of the part");
+  }
+}
+
+function checkCore(row: Row, layup: LayupRecord, refuse: Refuse): void {
+  const cored = layup.layers.some((layer) => layer.kind === "core");
+  if (cored && row.core_mass === undefined) {
+    refuse("core_mass", undefined, `must be given: lay-up ${layup.name} has a core`);
+  }
+  if (!cored && row.core_mass !== undefined && row.core_mass > 0) {
+    const wanted = `must be 0 or empty: lay-up ${layup.name} has no core`;
+    refuse("core_mass", `${row.core_mass} kg`, wanted);
+  }
+}
+
+function recordOf(
+  row: Row,
+  { layup, size, line }: {
+    readonly layup: LayupRecord;
+    readonly size: Size;
+    readonly line: number;
+  },
+): WeighingRecord {
+  const weighed = (value: number | undefined): Measured | undefined =>
+    value === undefined ? undefined : { value, u: row.scale_u };
+  const nothing: Measured = { value: 0, u: 0 };
+  const { part, process, date, note } = row;
+  return defined({
+    part,
+    layup,
+    process,
+    date,
+    length: size.length,
+    width: size.width,
+    area: size.area,
+    dryClothMass: weighed(row.dry_cloth_mass),
+    coreMass: row.core_mass ? { value: row.core_mass, u: row.scale_u } : nothing,
+    otherMass: row.other_mass ? { value: row.other_mass, u: row.scale_u } : nothing,
+    partMass: { value: row.part_mass, u: row.scale_u },
+    thickness: row.thickness === undefined
+      ? undefined
+      : { value: row.thickness, u: row.thickness_u ?? 0 },
+    note,
+    line,
+  });
+}
