@@ -1,5 +1,6 @@
 /** What plies would do on their own when warmed or wetted, and the forces that this makes. */
-import type { Lamina, Stack } from "../materials/mod.ts";
+import type { Checks } from "../check/mod.ts";
+import type { Lamina, Ply, Stack } from "../materials/mod.ts";
 import { rotatedExpansionOf, rotatedStiffnessOf } from "./lamina_private.ts";
 import { plyHeightsOf, sumOverPlies } from "./stack_private.ts";
 
@@ -11,18 +12,36 @@ export interface EnvironmentChange {
   readonly moisture: number;
 }
 
-/** Free strain of a lamina in its own axes; an unknown swelling counts as 0. */
-export function freeStrainOf(
-  { alpha1, alpha2, beta1 = 0, beta2 = 0 }: Lamina,
+/** Checks the expansions that a change makes use of, and no others. */
+export function checkExpansion(
+  check: Checks,
   { temperature, moisture }: EnvironmentChange,
-): { readonly alpha1: number; readonly alpha2: number } {
-  return {
-    alpha1: alpha1 * temperature + beta1 * moisture,
-    alpha2: alpha2 * temperature + beta2 * moisture,
+): (ply: Ply, where: string) => void {
+  return ({ lamina }, where) => {
+    if (temperature !== 0) {
+      check.finite(`${where}lamina alpha1`, lamina.alpha1, "1/K");
+      check.finite(`${where}lamina alpha2`, lamina.alpha2, "1/K");
+    }
+    if (moisture !== 0) {
+      // The types allow a lamina without swelling; a change of moisture does not.
+      check.finite(`${where}lamina beta1`, lamina.beta1 as number);
+      check.finite(`${where}lamina beta2`, lamina.beta2 as number);
+    }
   };
 }
 
-/** Forces and moments that would hold a changed laminate at no strain, sign reversed: N_T and M_T. */
+/** Free strain of a lamina in its own axes. */
+export function freeStrainOf(
+  { alpha1, alpha2, beta1, beta2 }: Lamina,
+  { temperature, moisture }: EnvironmentChange,
+): { readonly alpha1: number; readonly alpha2: number } {
+  // Expansions that are not asked for may be missing: nothing is multiplied by them.
+  const free = (alpha: number, beta: number | undefined): number =>
+    (temperature === 0 ? 0 : alpha * temperature) + (moisture === 0 ? 0 : beta! * moisture);
+  return { alpha1: free(alpha1, beta1), alpha2: free(alpha2, beta2) };
+}
+
+/** N_T and M_T: the forces and moments that would give the free strain at one temperature. */
 export function freeForcesOf(stack: Stack, change: EnvironmentChange): Float64Array {
   const heights = plyHeightsOf(stack);
   return sumOverPlies(stack.length, 6, (k) => {

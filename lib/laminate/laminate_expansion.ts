@@ -1,11 +1,11 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
+import { multiply } from "../numeric/mod.ts";
 import { checkResult, checkStack } from "./checks_private.ts";
-import { freeForcesOf } from "./free_strain_private.ts";
+import { checkExpansion, type EnvironmentChange, freeForcesOf } from "./free_strain_private.ts";
 import type { Curvature } from "./plane_state.ts";
 import type { Expansion } from "./rotated_lamina.ts";
 import { abdMatrix, stiffnessSumsOf, symmetricInverse } from "./stack_private.ts";
-import { multiply } from "../numeric/mod.ts";
 
 const checkThermal = checksFor("compute the thermal expansion of the laminate");
 const checkMoisture = checksFor("compute the swelling of the laminate");
@@ -48,10 +48,6 @@ export interface LaminateExpansion {
  * ```
  */
 export function thermalExpansion(stack: Stack): LaminateExpansion {
-  checkStack(checkThermal, stack, ({ lamina }, where) => {
-    checkThermal.finite(`${where}lamina alpha1`, lamina.alpha1, "1/K");
-    checkThermal.finite(`${where}lamina alpha2`, lamina.alpha2, "1/K");
-  });
   return expansionOf(checkThermal, stack, { temperature: 1, moisture: 0 });
 }
 
@@ -83,18 +79,15 @@ export function thermalExpansion(stack: Stack): LaminateExpansion {
  * ```
  */
 export function moistureExpansion(stack: Stack): LaminateExpansion {
-  checkStack(checkMoisture, stack, ({ lamina }, where) => {
-    checkMoisture.finite(`${where}lamina beta1`, lamina.beta1 as number);
-    checkMoisture.finite(`${where}lamina beta2`, lamina.beta2 as number);
-  });
   return expansionOf(checkMoisture, stack, { temperature: 0, moisture: 1 });
 }
 
 function expansionOf(
   check: typeof checkThermal,
   stack: Stack,
-  change: { temperature: number; moisture: number },
+  change: EnvironmentChange,
 ): LaminateExpansion {
+  checkStack(check, stack, checkExpansion(check, change));
   const compliance = symmetricInverse(abdMatrix(stiffnessSumsOf(stack)));
   const free = multiply(compliance, freeForcesOf(stack, change), 6);
   return {
