@@ -168,3 +168,11 @@ export function checkAtMost<T>(argument: string, entries: readonly T[], most: nu
 export function checkCoordinate(argument: string, value: number): number {
   return check.finite(argument, value);
 }
+
+/** Dash of each line in turn, so that lines are told apart without colour. */
+export const DASHES: readonly string[] = ["none", "7,4", "2,3", "9,3,2,3"];
+
+/** Plot does not measure its tick labels: room for the longest, at some 7 px a letter. */
+export function labelMargin(labels: readonly string[]): number {
+  return Math.min(230, 24 + 7 * Math.max(...labels.map((label) => label.length)));
+}

@@ -7,6 +7,7 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
+  labelMargin,
   ORANGE,
 } from "./_figure.ts";
 
@@ -97,7 +98,7 @@ export function intervalsFigure(
 
   return drawFigure({
     height: 96 + 26 * labels.length,
-    marginLeft: leftMargin(labels),
+    marginLeft: labelMargin(labels),
     marginRight: noted.length > 0 ? 130 : 24,
     x: { label: axisLabel(x.name, x.unit), grid: true, nice: true, labelAnchor: "center" },
     y: { domain: labels, label: null, type: "band", padding: 0.3 },
@@ -140,9 +141,4 @@ export function intervalsFigure(
       }),
     ],
   }, text);
-}
-
-/** Plot does not measure its tick labels: room for the longest, at some 7 px a letter. */
-function leftMargin(labels: readonly string[]): number {
-  return Math.min(230, 24 + 7 * Math.max(...labels.map((label) => label.length)));
 }

@@ -6,6 +6,7 @@ import {
   checkAtMost,
   checkCoordinate,
   checkPoints,
+  DASHES,
   drawFigure,
   type Finding,
   ORANGE,
@@ -50,9 +51,6 @@ export interface LinesData {
   /** Points to name, such as today's batch. */
   readonly spots?: readonly (LinePoint & { readonly label: string })[];
 }
-
-/** Dash of each line in turn, so that lines are told apart without colour. */
-const DASHES = ["none", "7,4", "2,3", "9,3,2,3"];
 
 /**
  * One quantity against another, as up to four directly labelled lines.

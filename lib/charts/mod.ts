@@ -7,8 +7,13 @@
  * @module
  */
 export type { AxisUnit, Finding } from "./_figure.ts";
+export * from "./bars_figure.ts";
 export * from "./choice_map_figure.ts";
+export * from "./envelope_figure.ts";
+export * from "./front_figure.ts";
 export * from "./intervals_figure.ts";
 export * from "./lines_figure.ts";
 export * from "./load_test_figure.ts";
+export * from "./mode_map_figure.ts";
+export * from "./polar_figure.ts";
 export * from "./residuals_figure.ts";

@@ -2,11 +2,16 @@ import { assert, assertEquals, assertThrows } from "@std/assert";
 import { DOMParser } from "linkedom";
 import { InputError } from "../../lib/check/mod.ts";
 import {
+  barsFigure,
   choiceMapFigure,
+  envelopeFigure,
   type Finding,
+  frontFigure,
   intervalsFigure,
   linesFigure,
   loadTestFigure,
+  modeMapFigure,
+  polarFigure,
   residualsFigure,
 } from "../../lib/charts/mod.ts";
 
@@ -64,6 +69,50 @@ function figures(value = 1, label = "panel"): readonly (() => SVGSVGElement)[] {
         limit: 2e-3,
         massUnit: { symbol: "kg/m²", perSI: 1 },
         deflectionUnit: MM,
+      }, TEXT),
+    () =>
+      barsFigure({
+        bars: [{ label, value, remark: label, interval: { low: 0.5, high: 1.5 }, stands: true }],
+        x: { name: "utilisation" },
+        limit: { value: 1, label },
+      }, TEXT),
+    () =>
+      polarFigure({
+        curves: [
+          { label, values: [value, 1, 2, 1, 2, 1, 2, 1] },
+          { label: "round", values: Array(8).fill(1) },
+        ],
+        radius: { name: "modulus", unit: MM },
+      }, TEXT),
+    () =>
+      envelopeFigure({
+        curves: [{
+          label,
+          points: [[1, value], [-1, 1], [-1, -1], [1, -1]].map(([x, y]) => ({ x: x!, y: y! })),
+        }],
+        x: { name: "Nx" },
+        y: { name: "Ny" },
+        load: { x: 0.5, y: 0.5, label },
+      }, TEXT),
+    () =>
+      frontFigure({
+        designs: [{ x: 1, y: value }, { x: 2, y: 2 }],
+        front: [{ x: 1, y: value }],
+        chosen: { x: 1, y: 1, label },
+        limit: { value: 2, label },
+        x: { name: "mass" },
+        y: { name: "deflection" },
+      }, TEXT),
+    () =>
+      modeMapFigure({
+        cells: [[1, 1], [1, 2], [2, 1], [2, value + 1]].map(([x, y], i) => ({
+          x: x!,
+          y: y!,
+          mode: i > 1 ? label : "face",
+        })),
+        x: { name: "face" },
+        y: { name: "core" },
+        chosen: { x: 1, y: 1, label },
       }, TEXT),
   ];
 }

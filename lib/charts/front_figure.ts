@@ -1,0 +1,121 @@
+import * as Plot from "@observablehq/plot";
+import {
+  axisLabel,
+  type AxisUnit,
+  BLUE,
+  checkCoordinate,
+  checkPoints,
+  drawFigure,
+  type Finding,
+  ORANGE,
+} from "./_figure.ts";
+
+/** A design by what it costs and what it gives. */
+export interface FrontPoint {
+  /** Across, such as mass [SI]. */
+  readonly x: number;
+  /** Up, such as deflection [SI]. */
+  readonly y: number;
+}
+
+/** What goes into a front figure. */
+export interface FrontData {
+  /** Every design that was looked at; at most some thousand are worth drawing. */
+  readonly designs: readonly FrontPoint[];
+  /** Those that no other design beats, in order of x. */
+  readonly front: readonly FrontPoint[];
+  /** The design that was chosen. */
+  readonly chosen?: FrontPoint & { readonly label: string };
+  /** Largest y that is wanted [SI]. */
+  readonly limit?: { readonly value: number; readonly label: string };
+  /** Name and unit of the x axis. */
+  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  /** Name and unit of the y axis, drawn logarithmically. */
+  readonly y: { readonly name: string; readonly unit?: AxisUnit };
+}
+
+/**
+ * A cloud of designs and its trade-off front: on the front, nothing is lighter and stiffer.
+ *
+ * @param data Designs, front and chosen point; values [SI], y above 0.
+ * @param finding The finding and the text alternative.
+ * @returns A standalone SVG element.
+ * @throws {InputError} If there is no design or front, or a value is not finite.
+ *
+ * @example
+ * ```ts
+ * import { frontFigure } from "@laminate/notebooks/charts";
+ * import { assertEquals } from "@std/assert";
+ *
+ * const svg = frontFigure({
+ *   designs: [{ x: 1, y: 3 }, { x: 2, y: 1 }, { x: 3, y: 2 }],
+ *   front: [{ x: 1, y: 3 }, { x: 2, y: 1 }],
+ *   x: { name: "mass" },
+ *   y: { name: "deflection" },
+ * }, { title: "Two designs are worth building", description: "Three designs." });
+ * assertEquals(svg.tagName, "svg");
+ * ```
+ */
+export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
+  const { x, y, chosen, limit } = data;
+  const shown = (what: string, point: FrontPoint): FrontPoint => ({
+    x: checkCoordinate(`${x.name} of ${what}`, point.x) * (x.unit?.perSI ?? 1),
+    y: checkCoordinate(`${y.name} of ${what}`, point.y) * (y.unit?.perSI ?? 1),
+  });
+  const designs = checkPoints("designs", data.designs).map((point) => shown("a design", point));
+  const front = checkPoints("front", data.front).map((point) => shown("the front", point));
+  const spot = chosen === undefined
+    ? []
+    : [{ ...shown(chosen.label, chosen), label: chosen.label }];
+  const rule = limit === undefined ? [] : [{
+    label: limit.label,
+    at: checkCoordinate(limit.label, limit.value) * (y.unit?.perSI ?? 1),
+  }];
+  return drawFigure({
+    height: 440,
+    x: { label: axisLabel(x.name, x.unit), grid: true, nice: true, labelAnchor: "center" },
+    y: {
+      label: axisLabel(y.name, y.unit),
+      type: "log",
+      grid: true,
+      tickFormat: (value: number) => String(value),
+    },
+    marks: [
+      Plot.dot(designs, { x: "x", y: "y", r: 2.2, fill: "currentColor", fillOpacity: 0.28 }),
+      Plot.ruleY(rule, { y: "at", strokeDasharray: "5,4" }),
+      Plot.text(rule, {
+        y: "at",
+        text: "label",
+        frameAnchor: "right",
+        textAnchor: "end",
+        dx: -4,
+        dy: -9,
+        stroke: "var(--figure-ground, white)",
+        strokeWidth: 4,
+        fill: "currentColor",
+      }),
+      Plot.line(front, { x: "x", y: "y", stroke: BLUE, strokeWidth: 2 }),
+      Plot.dot(front, { x: "x", y: "y", r: 4, fill: BLUE }),
+      Plot.dot(spot, {
+        x: "x",
+        y: "y",
+        symbol: "star",
+        r: 9,
+        fill: ORANGE,
+        stroke: "currentColor",
+      }),
+      Plot.text(spot, {
+        x: "x",
+        y: "y",
+        text: "label",
+        textAnchor: "start",
+        dx: 13,
+        dy: -10,
+        fontWeight: "600",
+        stroke: "var(--figure-ground, white)",
+        strokeWidth: 4,
+        fill: "currentColor",
+      }),
+    ],
+  }, finding);
+}

@@ -1,0 +1,152 @@
+import * as Plot from "@observablehq/plot";
+import {
+  axisLabel,
+  type AxisUnit,
+  BLUE,
+  checkAtMost,
+  checkCoordinate,
+  checkPoints,
+  drawFigure,
+  type Finding,
+  ORANGE,
+} from "./_figure.ts";
+
+/** What gives first at one pair of choices. */
+export interface ModeCell {
+  /** Across, such as face thickness: the middle of the cell [SI]. */
+  readonly x: number;
+  /** Up, such as core thickness: the middle of the cell [SI]. */
+  readonly y: number;
+  /** The failure mode. */
+  readonly mode: string;
+}
+
+/** What goes into a mode map. */
+export interface ModeMapData {
+  /** A full grid of cells, evenly spaced both ways. */
+  readonly cells: readonly ModeCell[];
+  /** Name and unit of the x axis. */
+  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  /** Name and unit of the y axis. */
+  readonly y: { readonly name: string; readonly unit?: AxisUnit };
+  /** The part as scheduled [SI]. */
+  readonly chosen?: { readonly x: number; readonly y: number; readonly label: string };
+}
+
+/** Ground of each mode: hue and strength, told apart in grey too; the name stands in the area. */
+const GROUNDS = [
+  { fill: BLUE, opacity: 0.65 },
+  { fill: ORANGE, opacity: 0.35 },
+  { fill: "currentColor", opacity: 0.12 },
+  { fill: BLUE, opacity: 0.28 },
+  { fill: ORANGE, opacity: 0.75 },
+  { fill: "currentColor", opacity: 0.45 },
+];
+
+/**
+ * A map of what gives first over two choices, each area named where it is widest.
+ *
+ * @param data Cells, axes and the scheduled part; values [SI].
+ * @param finding The finding and the text alternative.
+ * @returns A standalone SVG element.
+ * @throws {InputError} If there are under four cells, more than six modes, or a value is not
+ * finite.
+ *
+ * @example
+ * ```ts
+ * import { modeMapFigure } from "@laminate/notebooks/charts";
+ * import { assertEquals } from "@std/assert";
+ *
+ * const svg = modeMapFigure({
+ *   cells: [1, 2].flatMap((x) => [1, 2].map((y) => ({ x, y, mode: x > y ? "core" : "face" }))),
+ *   x: { name: "face" },
+ *   y: { name: "core" },
+ * }, { title: "Thin faces give first", description: "Four cells." });
+ * assertEquals(svg.tagName, "svg");
+ * ```
+ */
+export function modeMapFigure(data: ModeMapData, finding: Finding): SVGSVGElement {
+  const { x, y, chosen } = data;
+  const [acrossSI, upSI] = [x.unit?.perSI ?? 1, y.unit?.perSI ?? 1];
+  const cells = checkPoints("cells", data.cells, 4).map(({ mode, ...at }) => ({
+    mode,
+    x: checkCoordinate(`${x.name} of a cell`, at.x) * acrossSI,
+    y: checkCoordinate(`${y.name} of a cell`, at.y) * upSI,
+  }));
+  const modes = [...new Set(cells.map(({ mode }) => mode))].toSorted();
+  checkAtMost("modes", modes, GROUNDS.length);
+  const [dx, dy] = [spacing(cells.map((cell) => cell.x)), spacing(cells.map((cell) => cell.y))];
+  const spot = chosen === undefined ? [] : [{
+    label: chosen.label,
+    x: checkCoordinate(`${x.name} of ${chosen.label}`, chosen.x) * acrossSI,
+    y: checkCoordinate(`${y.name} of ${chosen.label}`, chosen.y) * upSI,
+  }];
+  const halo = { stroke: "var(--figure-ground, white)", strokeWidth: 5, fill: "currentColor" };
+  return drawFigure({
+    height: 440,
+    x: { label: axisLabel(x.name, x.unit), labelAnchor: "center" },
+    y: { label: axisLabel(y.name, y.unit) },
+    marks: [
+      modes.map((mode, i) =>
+        Plot.rect(cells.filter((cell) => cell.mode === mode), {
+          x1: (cell: { x: number }) => cell.x - dx / 2,
+          x2: (cell: { x: number }) => cell.x + dx / 2,
+          y1: (cell: { y: number }) => cell.y - dy / 2,
+          y2: (cell: { y: number }) => cell.y + dy / 2,
+          fill: GROUNDS[i]!.fill,
+          fillOpacity: GROUNDS[i]!.opacity,
+          shapeRendering: "crispEdges",
+        })
+      ),
+      Plot.text(modes.map((mode) => heart(mode, cells, { dx, dy })), {
+        x: "x",
+        y: "y",
+        text: "mode",
+        fontWeight: "600",
+        ...halo,
+      }),
+      Plot.dot(spot, { x: "x", y: "y", symbol: "times", r: 8, strokeWidth: 2.5 }),
+      Plot.text(spot, { x: "x", y: "y", text: "label", dy: -15, ...halo }),
+    ],
+  }, finding);
+}
+
+interface Cell extends ModeCell {
+  readonly mode: string;
+}
+
+/** Smallest distance between neighbours. */
+function spacing(values: readonly number[]): number {
+  const sorted = [...new Set(values)].toSorted((a, b) => a - b);
+  const gaps = sorted.slice(1).map((value, i) => value - sorted[i]!).filter((gap) => gap > 1e-12);
+  return gaps.length === 0 ? 1 : Math.min(...gaps);
+}
+
+/** The cell of a mode that is farthest from any other mode and from the frame: room for a name. */
+function heart(
+  mode: string,
+  cells: readonly Cell[],
+  { dx, dy }: { readonly dx: number; readonly dy: number },
+): Cell {
+  const own = cells.filter((cell) => cell.mode === mode);
+  const others = cells.filter((cell) => cell.mode !== mode);
+  const [xs, ys] = [cells.map((cell) => cell.x), cells.map((cell) => cell.y)];
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  const room = (cell: Cell): number =>
+    Math.min(
+      (cell.x - left) / dx / 2,
+      (right - cell.x) / dx / 2,
+      (cell.y - low) / dy,
+      (high - cell.y) / dy,
+      ...others.map((other) => Math.hypot((other.x - cell.x) / dx / 2, (other.y - cell.y) / dy)),
+    );
+  const rooms = own.map(room);
+  const widest = Math.max(...rooms);
+  const candidates = own.filter((_, i) => rooms[i]! >= widest - 1e-9);
+  const middle = (along: "x" | "y"): number =>
+    candidates.reduce((sum, cell) => sum + cell[along], 0) / candidates.length;
+  const [mx, my] = [middle("x"), middle("y")];
+  const off = (cell: Cell): number => Math.hypot((cell.x - mx) / dx / 2, (cell.y - my) / dy);
+  return candidates.reduce((best, cell) => off(cell) < off(best) ? cell : best);
+}
