@@ -5,7 +5,7 @@ import {
   type OrientationEntry,
   readOrientationCode,
 } from "./orientation_code.ts";
-import { checkEntry, endsInMiddle } from "./orientation_code_private.ts";
+import { checkEntry, endsInMiddle } from "./orientation_code_check_private.ts";
 
 const check = checksFor("build the stack");
 

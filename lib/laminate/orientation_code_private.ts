@@ -1,5 +1,4 @@
 /** The grammar of the orientation code: a cursor that walks over the text once. */
-import type { Checks } from "../check/mod.ts";
 import type {
   ClothEntry,
   GroupEntry,
@@ -9,6 +8,7 @@ import type {
   PairEntry,
   PlyEntry,
 } from "./orientation_code.ts";
+import { DEEPEST, MOST_PLIES, plyCount } from "./orientation_code_check_private.ts";
 
 /** What is wrong and where: `at` counts UTF-16 units from 0. */
 export interface CodeFault {
@@ -16,10 +16,7 @@ export interface CodeFault {
   readonly wanted: string;
 }
 
-/** Most plies that a code may stand for. */
-export const MOST_PLIES = 1000;
 const MOST_CHARACTERS = 20000;
-const DEEPEST = 20;
 
 const OVERLINE = "\u0305";
 const lowered = "₀₁₂₃₄₅₆₇₈₉";
@@ -60,51 +57,6 @@ export function parseCode(text: string): OrientationCode | CodeFault {
     if (error instanceof Fault) return { at: error.at, wanted: error.wanted };
     throw error;
   }
-}
-
-/** Refuses a code that was not taken apart by the reader and could not have been. */
-export function checkEntry(check: Checks, entry: OrientationEntry, depth = 0): void {
-  check.object("entry of the code", entry);
-  check.oneOf("kind of an entry", entry.kind, ["ply", "cloth", "layer", "pair", "group"]);
-  if (entry.kind === "group") {
-    check.within("number of brackets inside each other", depth + 1, { min: 1, max: DEEPEST });
-    check.list("list of entries", entry.entries);
-    for (const inner of entry.entries) checkEntry(check, inner, depth + 1);
-    if (depth === 0) {
-      check.within("number of plies", plyCount(entry), { min: 1, max: MOST_PLIES });
-    }
-  }
-  if (entry.kind !== "pair") check.count("number of copies", entry.count, 1);
-  if (entry.kind !== "group" && entry.kind !== "layer") checkAngle(check, entry.angleDeg);
-  if (entry.kind === "cloth") checkAngle(check, entry.weftDeg);
-  if (entry.kind === "layer" || "material" in entry) checkKey(check, entry.material!);
-}
-
-/** Refuses an angle that the code cannot write. */
-export function checkAngle(check: Checks, angleDeg: number): void {
-  check.within("angle", angleDeg, { min: -90, max: 90, unit: "°" });
-}
-
-/** Refuses a material that the code cannot write. */
-export function checkKey(check: Checks, key: string): void {
-  if (typeof key !== "string" || !/^\p{L}[\p{L}\p{N}-]*$/u.test(key)) {
-    check.refuse("material", key, "must be a key of letters, digits and hyphens");
-  }
-}
-
-/** How many plies an entry stands for. */
-export function plyCount(entry: OrientationEntry): number {
-  if (entry.kind === "pair") return 2;
-  if (entry.kind !== "group") return entry.count;
-  const once = entry.entries.reduce((sum, inner) => sum + plyCount(inner), 0);
-  const middle = endsInMiddle(entry) ? 1 : 0;
-  return entry.symmetric ? 2 * entry.count * once - middle : entry.count * once;
-}
-
-/** Whether the last entry of a group is cut by the plane of symmetry. */
-export function endsInMiddle({ entries }: GroupEntry): boolean {
-  const last = entries.at(-1);
-  return last !== undefined && "middle" in last && last.middle;
 }
 
 function fault(cursor: Cursor, wanted: string, at = cursor.at): never {
@@ -253,7 +205,7 @@ function readCloth(cursor: Cursor): ClothEntry {
 }
 
 function readLayer(cursor: Cursor): LayerEntry {
-  const material = take(cursor, /^\p{L}[\p{L}\p{N}-]*/u)!;
+  const material = take(cursor, /^\p{L}[\p{L}\p{Nd}-]*/u)!;
   const at = cursor.at;
   const { material: second, ...marks } = readMarks(cursor, false);
   if (second !== undefined) fault(cursor, "must not be a second material for the layer", at);
@@ -297,7 +249,7 @@ function readMarks(cursor: Cursor, overlined: boolean): Marks {
       middle = true;
     } else if (next === "_" && /\p{L}/u.test(cursor.text[at + 1] ?? "")) {
       if (material !== undefined) fault(cursor, "must not name a second material");
-      material = take(cursor, /^_\p{L}[\p{L}\p{N}-]*/u)!.slice(1);
+      material = take(cursor, /^_\p{L}[\p{L}\p{Nd}-]*/u)!.slice(1);
     } else if (next === "_" || lowered.includes(next) && next !== "") {
       if (count !== undefined) fault(cursor, "must not be a second number of plies");
       take(cursor, /^_/);

@@ -7,7 +7,12 @@ import type {
   PlyEntry,
 } from "./orientation_code.ts";
 import type { CodeLayer } from "./orientation_code_layers.ts";
-import { checkAngle, checkEntry, checkKey, MOST_PLIES } from "./orientation_code_private.ts";
+import {
+  checkCodeAngle,
+  checkEntry,
+  checkKey,
+  MOST_PLIES,
+} from "./orientation_code_check_private.ts";
 
 const check = checksFor("write the orientation code");
 
@@ -142,7 +147,7 @@ function checkLayer(layer: CodeLayer, index: number): void {
   const where = `layer ${index + 1}`;
   check.object(where, layer);
   check.oneOf(`kind of ${where}`, layer.kind, ["ply", "cloth", "layer"]);
-  checkAngle(check, layer.angleDeg);
+  checkCodeAngle(check, layer.angleDeg);
   if (layer.kind === "layer" || layer.material !== undefined) checkKey(check, layer.material!);
 }
 
