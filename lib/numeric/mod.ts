@@ -8,6 +8,7 @@
 export * from "./linear.ts";
 export * from "./cholesky.ts";
 export * from "./eigen.ts";
+export * from "./least_squares.ts";
 export * from "./quadrature.ts";
 export * from "./quantile.ts";
 export * from "./random.ts";

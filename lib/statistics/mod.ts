@@ -10,3 +10,7 @@ export * from "./chi_squared.ts";
 export * from "./fisher_f.ts";
 export * from "./uncertain.ts";
 export * from "./propagate.ts";
+export * from "./summary.ts";
+export * from "./line_fit.ts";
+export * from "./line_prediction.ts";
+export * from "./regression.ts";
