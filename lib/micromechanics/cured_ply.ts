@@ -111,7 +111,7 @@ export function curedPly(recipe: PlyRecipe): CuredPly {
   const max = largestFibreFraction("hexagonal");
   check.within("fibre volume fraction", fibreVolumeFraction, { min: 0, max });
   const factors = formFactors(reinforcement);
-  const strands = parallelFibreLamina(recipe, factors.stiffness);
+  const strands = parallelFibreLamina(recipe, recipe.stiffnessFactor ?? factors.stiffness);
   const ply = reinforcement.form === "mat"
     ? randomLamina(strands)
     : crossedLamina(strands, reinforcement.warpShare);

@@ -10,4 +10,6 @@ export interface PlyRecipe {
   readonly resin: Resin;
   /** Fibre volume over volume, as planned or as weighed, Vf [1]. */
   readonly fibreVolumeFraction: number;
+  /** Share of the straight fibre's modulus that is kept; by form and weave if left out [1]. */
+  readonly stiffnessFactor?: number;
 }
