@@ -9,3 +9,7 @@ export * from "./ply_thickness.ts";
 export * from "./voids.ts";
 export * from "./measured_contents.ts";
 export * from "./mixture_of_layers.ts";
+export * from "./usual_bands.ts";
+export * from "./part_balance.ts";
+export * from "./part_weighing.ts";
+export * from "./weigh_part.ts";
