@@ -28,7 +28,9 @@ export function responseOf(
   const freeForces = freeForcesOf(stack, change);
   const strains = strainsUnder(load, stiffness, freeForces);
   const held = multiply(stiffness, strains, 6);
-  const forces = FORCES.map((name, i) => load[name] ?? held[i]! - freeForces[i]!);
+  const forces = FORCES.map((name, i) =>
+    load[STRAINS[i]!] === undefined ? load[name] ?? 0 : held[i]! - freeForces[i]!
+  );
   const [epsilonX, epsilonY, gammaXY, kappaX, kappaY, kappaXY] = strains as unknown as Six;
   const midPlaneStrain = { epsilonX, epsilonY, gammaXY };
   const curvature = { kappaX, kappaY, kappaXY };

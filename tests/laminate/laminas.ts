@@ -63,3 +63,16 @@ export function stackOf(
 ): Stack {
   return anglesDeg.map((angleDeg): Ply => ({ lamina, thickness, angleDeg }));
 }
+
+const DEG = 180 / Math.PI;
+
+/**
+ * An unsymmetric sandwich for which exact fractions were computed (Python's `fractions`): cos and
+ * sin of its plies are 4/5 and 3/5, 1 and 0, 0 and 1, 12/13 and −5/13.
+ */
+export const SANDWICH: Stack = [
+  { lamina: GLASS, thickness: 0.0004, angleDeg: Math.atan2(3, 4) * DEG },
+  { lamina: HONEYCOMB, thickness: 0.01, angleDeg: 0 },
+  { lamina: GLASS, thickness: 0.0003, angleDeg: 90 },
+  { lamina: GLASS, thickness: 0.0002, angleDeg: Math.atan2(-5, 12) * DEG },
+];
