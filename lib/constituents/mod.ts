@@ -13,3 +13,6 @@ export * from "./usual_bands.ts";
 export * from "./part_balance.ts";
 export * from "./part_weighing.ts";
 export * from "./weigh_part.ts";
+export * from "./with_uncertainty.ts";
+export * from "./uncertain_layers.ts";
+export * from "./uncertain_weighings.ts";
