@@ -1,4 +1,5 @@
 import { checksFor } from "../check/mod.ts";
+import { propagate, type Propagated, type UncertainInput } from "../statistics/mod.ts";
 
 const check = checksFor("compute the mixing ratio");
 
@@ -207,30 +208,20 @@ export function massRatioReadAsVolume(phr: number, densities: MixDensities): Mis
   return { actualPhr, deviation: (hardenerDensity - resinDensity) / resinDensity };
 }
 
-/** A mass off the scale. */
-export interface WeighedMass {
-  /** What the scale showed [kg]. */
-  readonly mass: number;
-  /** Standard uncertainty of the scale [kg]. */
-  readonly standardUncertainty: number;
-}
-
 /** A mix that has been poured and weighed. */
 export interface WeighedMix {
-  /** Resin in the cup. */
-  readonly resin: WeighedMass;
-  /** Hardener in the cup. */
-  readonly hardener: WeighedMass;
+  /** Resin in the cup [kg]. */
+  readonly resin: UncertainInput;
+  /** Hardener in the cup [kg]. */
+  readonly hardener: UncertainInput;
   /** Hardener mass for 100 mass of resin that the resin's sheet asks for [1]. */
   readonly targetPhr: number;
 }
 
 /** How far a mix is off, and how to mend it. */
 export interface MixCheck {
-  /** Hardener mass for 100 mass of resin in the cup [1]. */
-  readonly actualPhr: number;
-  /** Its standard uncertainty, from the two weighings taken as independent [1]. */
-  readonly standardUncertainty: number;
+  /** Hardener mass for 100 mass of resin in the cup, with its uncertainty [1]. */
+  readonly phr: Propagated<"resin" | "hardener">;
   /** Actual over target, less 1: negative is too little hardener [1]. */
   readonly deviation: number;
   /** Hardener to add; negative is too much hardener in the cup [kg]. */
@@ -242,8 +233,8 @@ export interface MixCheck {
 /**
  * Compares a weighed mix with the ratio that the resin's sheet asks for, before it is used.
  *
- * Formula: phr = 100 m_h/m_r; u² = (100 u_h/m_r)² + (phr u_r/m_r)²; hardener to add
- * phr_t m_r/100 − m_h; resin to add 100 m_h/phr_t − m_r
+ * Formula: phr = 100 m_h/m_r; hardener to add phr_t m_r/100 − m_h; resin to add
+ * 100 m_h/phr_t − m_r
  *
  * Range: the two weighings are independent; on one scale with a shared error of gain the ratio is
  * better than this says.
@@ -252,7 +243,8 @@ export interface MixCheck {
  *
  * @param mix The two weighings [kg] and the ratio wanted [1].
  * @returns Ratio in the cup with its uncertainty, deviation, and what would mend it.
- * @throws {InputError} If a mass or uncertainty is below 0, or the resin or target is not above 0.
+ * @throws {InputError} If the hardener or an uncertainty is below 0, or the resin or target is not
+ * above 0.
  *
  * @example
  * ```ts
@@ -260,29 +252,23 @@ export interface MixCheck {
  * import { assertAlmostEquals } from "@std/assert";
  *
  * const found = checkMix({
- *   resin: { mass: 0.400, standardUncertainty: 0.001 },
- *   hardener: { mass: 0.095, standardUncertainty: 0.001 },
+ *   resin: { value: 0.400, u: 0.001 },
+ *   hardener: { value: 0.095, u: 0.001 },
  *   targetPhr: 25,
  * });
- * assertAlmostEquals(found.actualPhr, 23.75, 1e-12);
+ * assertAlmostEquals(found.phr.value, 23.75, 1e-12);
  * assertAlmostEquals(found.hardenerToAdd, 0.005, 1e-12);
  * ```
  */
 export function checkMix(mix: WeighedMix): MixCheck {
   const { resin, hardener, targetPhr } = check.object("mix", mix);
-  const mr = check.positive("resin mass", check.object("resin", resin).mass, "kg");
-  const mh = check.nonNegative("hardener mass", check.object("hardener", hardener).mass, "kg");
-  const ur = check.nonNegative("uncertainty of the resin", resin.standardUncertainty, "kg");
-  const uh = check.nonNegative("uncertainty of the hardener", hardener.standardUncertainty, "kg");
+  const mr = check.positive("resin mass", check.object("resin", resin).value, "kg");
+  const mh = check.nonNegative("hardener mass", check.object("hardener", hardener).value, "kg");
   check.positive("target phr", targetPhr);
-  const actualPhr = check.result("phr", 100 * (mh / mr));
+  const phr = propagate((at) => 100 * (at.hardener / at.resin), { resin, hardener });
   return {
-    actualPhr,
-    standardUncertainty: check.result(
-      "uncertainty of phr",
-      Math.hypot(100 * (uh / mr), actualPhr * (ur / mr)),
-    ),
-    deviation: (actualPhr - targetPhr) / targetPhr,
+    phr,
+    deviation: (phr.value - targetPhr) / targetPhr,
     hardenerToAdd: check.result("hardener to add", mr * (targetPhr / 100) - mh, "kg"),
     resinToAdd: check.result("resin to add", 100 * (mh / targetPhr) - mr, "kg"),
   };

@@ -6,6 +6,7 @@
  * @module
  */
 export type { FillerProperties, Range, ResinProperties } from "../materials/mod.ts";
+export type { BudgetLine, Propagated, Uncertain, UncertainInput } from "../statistics/mod.ts";
 export * from "./packing.ts";
 export * from "./mix_ratio.ts";
 export * from "./putty_density.ts";
@@ -16,6 +17,7 @@ export * from "./putty_stiffness.ts";
 export * from "./fillet.ts";
 export * from "./fillet_schedule.ts";
 export * from "./radius_rule.ts";
+export * from "./gauge_check.ts";
 export * from "./stiffened_corner.ts";
 export * from "./skim.ts";
 export * from "./viscosity.ts";

@@ -46,29 +46,30 @@ Deno.test("a ratio by mass read by volume leaves the mix short of the lighter ha
 });
 
 const weighed: WeighedMix = {
-  resin: { mass: 0.4, standardUncertainty: 0.001 },
-  hardener: { mass: 0.095, standardUncertainty: 0.0005 },
+  resin: { value: 0.4, u: 0.001 },
+  hardener: { value: 0.095, u: 0.0005 },
   targetPhr: 25,
 };
 
 Deno.test("a weighed mix is compared with its target and mended either way", () => {
   const found = checkMix(weighed);
-  assertClose(found.actualPhr, 23.75, { relative: 1e-14 });
-  assertClose(found.standardUncertainty, 0.13838493640927830, { relative: 1e-13 });
+  assertClose(found.phr.value, 23.75, { relative: 1e-14 });
+  // u² = (100 u_h/m_r)² + (phr u_r/m_r)²; sensitivities are numerical, hence 1e-10.
+  assertClose(found.phr.u, 0.13838493640927830, { relative: 1e-10 });
   assertClose(found.deviation, -0.05, { relative: 1e-13 });
   assertClose(found.hardenerToAdd, 0.005, { relative: 1e-13 });
   assertClose(found.resinToAdd, -0.02, { relative: 1e-13 });
 });
 
 Deno.test("what is added brings the ratio to its target", () => {
-  const over = checkMix({ ...weighed, hardener: { mass: 0.11, standardUncertainty: 0 } });
+  const over = checkMix({ ...weighed, hardener: { value: 0.11, u: 0 } });
   assertClose(over.hardenerToAdd, -0.01, { relative: 1e-13 });
   assertClose(100 * 0.11 / (0.4 + over.resinToAdd), 25, { relative: 1e-14 });
 });
 
 Deno.test("a cup without hardener still has an uncertainty", () => {
-  const none = checkMix({ ...weighed, hardener: { mass: 0, standardUncertainty: 0.0005 } });
-  assertClose(none.standardUncertainty, 0.125, { relative: 1e-14 });
+  const none = checkMix({ ...weighed, hardener: { value: 0, u: 0.0005 } });
+  assertClose(none.phr.u, 0.125, { relative: 1e-10 });
 });
 
 Deno.test("mixing refuses what cannot be", () => {

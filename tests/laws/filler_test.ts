@@ -80,8 +80,8 @@ Deno.test("ratios by mass and by volume go there and back, and a mend meets the 
         const mix = splitMix(resin, phr);
         assertClose(100 * mix.hardenerMass / mix.resinMass, phr, { relative: 1e-12 });
         const found = checkMix({
-          resin: { mass: resin, standardUncertainty: 0 },
-          hardener: { mass: hardener, standardUncertainty: 0 },
+          resin: { value: resin, u: 0 },
+          hardener: { value: hardener, u: 0 },
           targetPhr: phr,
         });
         // Far too much in the cup cancels digits: the limit is set on what was poured.
