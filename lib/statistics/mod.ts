@@ -14,3 +14,4 @@ export * from "./summary.ts";
 export * from "./line_fit.ts";
 export * from "./line_prediction.ts";
 export * from "./regression.ts";
+export * from "./group_fit.ts";
