@@ -21,9 +21,12 @@ export function gather<K extends string>(check: Checks, given: Gathered<K>): Pro
   const { names, inputs, derivatives, correlation, result, value } = given;
   const sensitivities = derivatives.map((d) => d.first[result]!);
   const contributions = contributionsOf(given);
-  const parts = contributions.map((c, i) => c * correlated(correlation, contributions, i));
+  // In units of the largest, so that squares neither overflow nor vanish.
+  const unit = contributions.reduce((most, c) => Math.max(most, Math.abs(c)), 0) || 1;
+  const scaled = contributions.map((c) => c / unit);
+  const parts = scaled.map((c, i) => c * correlated(correlation, scaled, i));
   const variance = Math.max(0, parts.reduce((sum, part) => sum + part, 0));
-  const u = check.result("standard uncertainty", Math.sqrt(variance));
+  const u = check.result("standard uncertainty", unit * Math.sqrt(variance));
   const budget = names.map((name, i): BudgetLine<K> => ({
     name,
     value: inputs[name].value,
@@ -57,32 +60,44 @@ export function contributionsOf<K extends string>(given: Gathered<K>): number[] 
   );
 }
 
+/** How far one input's curve may miss the straight line over its u, as a share of the whole u. */
+const STRAIGHT_ENOUGH = 0.1;
+
 function notesOn<K extends string>(given: Gathered<K>, u: number): string[] {
-  const { names, inputs, derivatives, correlation, result } = given;
-  const notes: string[] = [];
-  names.forEach((name, i) => {
-    const input = inputs[name];
-    const { first, second, oneSided, rough } = derivatives[i]!;
-    if (input.u === 0) return;
-    if (first[result] === 0) {
-      notes.push(
-        `First order does not see ${name}: the sensitivity to it is 0 here. Monte Carlo would show ` +
-          `what it does.`,
-      );
-    } else if (Math.abs(second[result] ?? 0) * input.u ** 2 > 0.2 * u) {
-      notes.push(
-        `The result curves in ${name} over its uncertainty: u is rough. Use Monte Carlo.`,
-      );
-    }
-    if (oneSided) {
-      notes.push(`${name} stands at the edge of what the formula accepts: read on one side only.`);
-    }
-    if (rough) {
-      notes.push(`The result has a kink or a jump near ${name}: its sensitivity is rough.`);
-    }
-  });
+  const { names, inputs, correlation } = given;
+  const notes = names.flatMap((name, i) => inputs[name].u > 0 ? notesOnInput(given, i, u) : []);
   if (correlation !== undefined && names.some((name) => inputs[name].dof !== undefined)) {
     notes.push("Inputs are correlated: no effective degrees of freedom are given.");
+  }
+  return notes;
+}
+
+function notesOnInput<K extends string>(given: Gathered<K>, i: number, u: number): string[] {
+  const name = given.names[i]!;
+  const { first, atOneU, oneSided, rough } = given.derivatives[i]!;
+  const sensitivity = first[given.result]!;
+  const contribution = sensitivity * given.inputs[name].u;
+  const misses = atOneU.map((reading, side) =>
+    reading === undefined ? undefined : Math.abs(
+      reading[given.result]! - given.value - (side === 0 ? contribution : -contribution),
+    )
+  );
+  const notes: string[] = [];
+  if (sensitivity === 0) {
+    notes.push(
+      `First order does not see ${name}: the sensitivity to it is 0 here. Monte Carlo would show ` +
+        "what it does.",
+    );
+  } else if (misses.some((miss) => miss !== undefined && miss > STRAIGHT_ENOUGH * u)) {
+    notes.push(`The result curves in ${name} over its uncertainty: u is rough. Use Monte Carlo.`);
+  }
+  if (oneSided) {
+    notes.push(`${name} stands at the edge of what the formula accepts: read on one side only.`);
+  } else if (misses.includes(undefined)) {
+    notes.push(`${name} may lie beyond what the formula accepts: its uncertainty reaches there.`);
+  }
+  if (rough) {
+    notes.push(`The result has a kink or a jump near ${name}: its sensitivity is rough.`);
   }
   return notes;
 }

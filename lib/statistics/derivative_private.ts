@@ -9,8 +9,8 @@ export type VectorFunction = (values: readonly number[]) => readonly number[];
 export interface InputDerivatives {
   /** First derivative of each result; exactly 0 where it drowns in rounding. */
   readonly first: readonly number[];
-  /** Second derivative of each result; empty where only one side could be read. */
-  readonly second: readonly number[];
+  /** Each result with the input one u higher, then one u lower; missing where it is refused. */
+  readonly atOneU: readonly (readonly number[] | undefined)[];
   /** Whether only one side of the value was accepted by the formula. */
   readonly oneSided: boolean;
   /** Whether the steps did not agree: a kink or a jump near the value. */
@@ -28,8 +28,6 @@ const CUTS = 6;
 const CENTRAL = { offsets: [-4, -3, -2, -1, 1, 2, 3, 4] };
 const CENTRAL_8 = [1 / 280, -4 / 105, 1 / 5, -4 / 5, 4 / 5, -1 / 5, 4 / 105, -1 / 280];
 const CENTRAL_6 = [0, -1 / 60, 3 / 20, -3 / 4, 3 / 4, -3 / 20, 1 / 60, 0];
-const SECOND_8 = [-1 / 560, 8 / 315, -1 / 5, 8 / 5, 8 / 5, -1 / 5, 8 / 315, -1 / 560];
-const SECOND_MIDDLE = -205 / 72;
 const SIDE = { offsets: [0, 1, 2, 3, 4, 5, 6, 7, 8] };
 const SIDE_8 = [-761 / 280, 8, -14, 56 / 3, -35 / 2, 56 / 5, -14 / 3, 8 / 7, -1 / 8];
 const SIDE_6 = [-49 / 20, 6, -15 / 2, 20 / 3, -15 / 4, 6 / 5, -1 / 6, 0, 0];
@@ -61,14 +59,17 @@ export function derivativesBy(
   }
   return best === undefined
     ? check.refuse(name, value, "must leave room to vary it: the formula refuses both sides")
-    : finish(f(values), best);
+    : {
+      first: best.first,
+      atOneU: [at(u), at(-u)],
+      oneSided: best.direction !== 0,
+      rough: best.disagreement > 1e-5,
+    };
 }
 
 /** Readings around a value with what they say. */
 interface Stencil {
-  readonly h: number;
   readonly direction: 0 | 1 | -1;
-  readonly readings: readonly (readonly number[])[];
   readonly first: readonly number[];
   /** Largest relative difference between the orders 8 and 6. */
   readonly disagreement: number;
@@ -94,16 +95,7 @@ function readStencil(
     if (gap > rounding) disagreement = Math.max(disagreement, gap / Math.abs(fine));
     return Math.abs(fine) <= rounding ? 0 : (fine / h) * (direction || 1);
   });
-  return { h, direction, readings, first, disagreement };
-}
-
-function finish(middle: readonly number[], stencil: Stencil): InputDerivatives {
-  const { h, direction, readings, first, disagreement } = stencil;
-  const second = direction !== 0 ? [] : middle.map((value, result) => {
-    const sum = weigh(readings, SECOND_8, result) + SECOND_MIDDLE * value;
-    return Math.abs(sum) <= 4 * roundingOf(readings, result) ? 0 : sum / (h * h);
-  });
-  return { first, second, oneSided: direction !== 0, rough: disagreement > 1e-5 };
+  return { direction, first, disagreement };
 }
 
 function weigh(

@@ -204,4 +204,6 @@ Deno.test("NIST TN 1900, E3: viscosity by a falling ball, first order", () => {
   // 1.11 printed is the Monte Carlo value; first order gives 1.0269 (relative parts in quadrature).
   const relative = Math.hypot(0.01, 0.1, 0.15, 0.5 * (1 / 1037 - 1 / 1407), 0.5 / 1037, 0.5 / 1407);
   assertClose(viscosity.u, 5.6874082 * relative, { relative: 1e-7 });
+  assertEquals(viscosity.notes.length, 1);
+  assert(viscosity.notes[0]!.includes("curves in tC"));
 });
