@@ -4,9 +4,12 @@ import { type Displayed, displayed } from "./display.ts";
 
 /** What a reader is told about a figure in words. */
 export interface FigureText {
-  /** What the figure shows, for a reader who cannot see it: the finding, not the looks. */
-  readonly alt: string;
-  /** The sentence under the figure; the alternative text if there is none. */
+  /**
+   * What the figure shows, for a reader who cannot see it: the finding, not the looks. A picture
+   * with an `aria-label` of its own needs none.
+   */
+  readonly alt?: string;
+  /** The sentence under the figure. */
   readonly caption?: string;
 }
 
@@ -17,7 +20,7 @@ export interface FigureText {
  * @param text Alternative text and caption.
  * @returns A value for the last line of a notebook cell.
  * @throws {InputError} If the element is not one SVG picture, carries a script, or shows NaN; or
- * if the alternative text is blank.
+ * if there is no alternative text.
  *
  * @example
  * ```ts
@@ -32,12 +35,10 @@ export interface FigureText {
  */
 export function figure(
   element: string | { readonly outerHTML: string },
-  text: FigureText,
+  text: FigureText = {},
 ): Displayed {
   const check = checksForShowing("figure");
-  const { alt, caption = alt } = objectOf(check, "text", text);
-  textOf(check, "alternative text", alt);
-  textOf(check, "caption", caption);
+  const { alt: given, caption } = objectOf(check, "text", text);
   const drawn = typeof element === "string"
     ? element
     : objectOf(check, "element", element).outerHTML;
@@ -51,15 +52,35 @@ export function figure(
   ) {
     check.refuse("element", svg, "must have numbers for its places; it has NaN");
   }
+  const alt = textOf(check, "alternative text", given ?? ownLabel(svg));
+  const words = caption === undefined ? undefined : textOf(check, "caption", caption);
   return displayed({
-    "text/plain": caption === alt ? `Figure: ${alt}` : `Figure: ${caption}\n${alt}`,
+    "text/plain": words === undefined ? `Figure: ${alt}` : `Figure: ${words}\n${alt}`,
     "text/html": `<figure style="margin:0.8em 0">\n${ownIds(withAlternative(svg, alt))}\n` +
-      `<figcaption>${proseHtml(caption)}</figcaption>\n</figure>`,
+      (words === undefined ? "" : `<figcaption>${proseHtml(words)}</figcaption>\n`) + "</figure>",
   });
 }
 
+/** One opening tag of a picture; a ">" inside quotes does not end it. */
+const OPENING = /^<svg(?:"[^"]*"|'[^']*'|[^>"'])*>/;
+
+/** The words that a picture brings for itself, with its entities read. */
+function ownLabel(svg: string): string | undefined {
+  return svg.match(OPENING)?.[0].match(/\saria-label="([^"]*)"/)?.[1]
+    ?.replace(/&(lt|gt|quot|#39|apos|amp);/g, (_, name: string) => CHARACTERS[name]!);
+}
+
+const CHARACTERS: Readonly<Record<string, string>> = {
+  lt: "<",
+  gt: ">",
+  quot: '"',
+  "#39": "'",
+  apos: "'",
+  amp: "&",
+};
+
 function withAlternative(svg: string, alt: string): string {
-  const [opening] = svg.match(/^<svg(?:"[^"]*"|'[^']*'|[^>"'])*>/)!;
+  const [opening] = svg.match(OPENING)!;
   const kept = opening.replace(/\s(role|aria-label|aria-description|xmlns)=("[^"]*"|'[^']*')/g, "");
   return `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escapeHtml(alt)}"` +
     kept.slice("<svg".length) + svg.slice(opening.length);

@@ -1,0 +1,105 @@
+import { join } from "node:path";
+import { checkCells } from "../cells/check_cells.ts";
+import { type IndexEntry, indexPage } from "../page/index_page.ts";
+import { answerOf, notebookPage, titleOf } from "../page/notebook_page.ts";
+import { notebookFile, removeIfThere, writeWhole } from "../runner/files.ts";
+import { type Cell, type Notebook, parseNotebook, writeNotebook } from "../runner/notebook_file.ts";
+import { partOf, withPart } from "../runner/parameters.ts";
+import { type NotebookRun, runNotebook } from "../runner/run_notebook.ts";
+import { CONFIG } from "./project.ts";
+
+/** What is done with the notebooks of a folder. */
+export interface FolderRun {
+  /** Where the notebooks are. */
+  readonly folder: string;
+  /** Which ones, without ending, in order. */
+  readonly names: readonly string[];
+  /** Part folder to run on, as the notebooks write it; their own if there is none. */
+  readonly part?: string;
+  /** Where pages go; none are written if there is no such folder. */
+  readonly out?: string;
+  /** Puts the fresh outputs into the notebooks, or compares them with what is there. */
+  readonly stored: "leave" | "store" | "check";
+  /** Longest time for one cell [ms]. */
+  readonly timeLimit: number;
+  /** Takes progress and answers, piece by piece. */
+  readonly print: (text: string) => void;
+}
+
+/** What came of it. */
+export interface FolderResult {
+  /** One entry a notebook, in order. */
+  readonly entries: readonly IndexEntry[];
+  /** Notebooks whose stored outputs differ from fresh ones; found only by `check`. */
+  readonly stale: readonly string[];
+}
+
+/** Runs the notebooks of a folder one after the other, and writes what was asked for. */
+export async function runFolder(run: FolderRun): Promise<FolderResult> {
+  const entries: IndexEntry[] = [];
+  const stale: string[] = [];
+  for (const name of run.names) {
+    const entry = await runOne(name, run, () => stale.push(name));
+    entries.push(entry);
+  }
+  if (run.out !== undefined) {
+    await writeWhole(join(run.out, "index.html"), indexPage(entries, run.part));
+  }
+  return { entries, stale };
+}
+
+async function runOne(name: string, run: FolderRun, onStale: () => void): Promise<IndexEntry> {
+  const page = run.out === undefined ? undefined : join(run.out, `${name}.html`);
+  run.print(`${name}: `);
+  let title = name;
+  try {
+    const text = await Deno.readTextFile(notebookFile(run.folder, name));
+    const stored = parseNotebook(text, `${name}.ipynb`);
+    title = titleOf(stored, name);
+    const started = performance.now();
+    const { notebook, failure } = await runPart(name, stored, run);
+    if (failure !== undefined) {
+      const place = `code cell ${failure.number} (${failure.firstLine})`;
+      throw new Error(`${place}: ${failure.message}`);
+    }
+    const seconds = ((performance.now() - started) / 1000).toFixed(1);
+    run.print(`done in ${seconds} s\n`);
+    if (page !== undefined) await writeWhole(page, notebookPage(notebook, name));
+    const fresh = writeNotebook(notebook);
+    if (run.stored === "store" && fresh !== text) {
+      await writeWhole(notebookFile(run.folder, name), fresh);
+    }
+    if (run.stored === "check" && fresh !== text) onStale();
+    const answer = answerOf(notebook);
+    return { name, title, ...(answer === undefined ? {} : { answer }) };
+  } catch (error) {
+    const failure = error instanceof Error ? error.message : String(error);
+    run.print(`FAILED\n  ${name}, ${failure.replaceAll("\n", "\n    ")}\n`);
+    // A page of an earlier run would read like today's answer.
+    if (page !== undefined) await removeIfThere(page);
+    return { name, title, failure };
+  }
+}
+
+async function runPart(name: string, stored: Notebook, run: FolderRun): Promise<NotebookRun> {
+  const notebook = run.part === undefined || run.part === partOf(stored)
+    ? stored
+    : withPart(stored, run.part);
+  return await runNotebook(notebook, {
+    folder: run.folder,
+    timeLimit: run.timeLimit,
+    onCell: (number, count) =>
+      run.print(number === count ? `${number} of ${count} ` : `${number} `),
+    explain: (cell, before) => explainCell(name, cell, before),
+  });
+}
+
+/** What the type checker says of a cell that the kernel could not compile. */
+async function explainCell(name: string, cell: Cell, before: readonly Cell[]): Promise<string> {
+  const notebook = { cells: [...before, cell], metadata: {}, nbformat: 4, nbformat_minor: 5 };
+  const findings = await checkCells([{ name, notebook }], { config: CONFIG, lint: false });
+  const found = findings.find((finding) => finding.cell === before.length + 1) ?? findings[0];
+  return found === undefined
+    ? "the kernel could not compile it, and gave no reason"
+    : `${found.place.replace(/^.*, (?=line)/, "")}: ${found.message.replace(/^error: /, "")}`;
+}

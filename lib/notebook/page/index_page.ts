@@ -1,0 +1,48 @@
+import { escapeHtml, proseHtml } from "../_html.ts";
+import { pageFrame } from "./page_frame.ts";
+
+/** One notebook's line on the index. */
+export interface IndexEntry {
+  /** Name of the notebook and of its page, without ending. */
+  readonly name: string;
+  /** Its title. */
+  readonly title: string;
+  /** Its answer in one sentence, if it gave one. */
+  readonly answer?: string;
+  /** Why there is no page, if there is none. */
+  readonly failure?: string;
+}
+
+/** The page that lists the notebooks of a run with their answers. */
+export function indexPage(entries: readonly IndexEntry[], part?: string): string {
+  const items = entries.map(({ name, title, answer, failure }) => {
+    if (failure !== undefined) {
+      return `<li>\n<h2>${escapeHtml(title)}</h2>\n<p class="answer failed">No answer: ${
+        escapeHtml(failure)
+      }</p>\n</li>`;
+    }
+    const sentence = answer === undefined
+      ? ""
+      : `\n<p class="answer"><strong>${proseHtml(answer)}</strong></p>`;
+    return `<li>\n<h2><a href="${escapeHtml(encodeURIComponent(name))}.html">${
+      escapeHtml(title)
+    }</a></h2>${sentence}\n</li>`;
+  });
+  const about = part === undefined
+    ? ""
+    : `<p class="soft">Part folder: <code>${escapeHtml(part)}</code></p>\n`;
+  return pageFrame(
+    "Laminate notebooks: all answers",
+    `<header>
+<h1>All answers</h1>
+${about}</header>
+<main>
+<ul class="notebooks">
+${items.join("\n")}
+</ul>
+</main>
+<footer>
+<p>Each answer rests on the inputs and the working on its page.</p>
+</footer>`,
+  );
+}

@@ -1,0 +1,147 @@
+import { escapeHtml, proseHtml } from "../_html.ts";
+import { ownIds } from "../_svg.ts";
+import { ANSWER_MIME } from "../display.ts";
+import type { Cell, Notebook, Output } from "../runner/notebook_file.ts";
+import { hasTag, partOf } from "../runner/parameters.ts";
+import { cleanHtml } from "./clean.ts";
+import { type MarkdownRenderer, markdownRenderer } from "./render_markdown.ts";
+import { pageFrame } from "./page_frame.ts";
+
+/** The one sentence that a notebook answers with, or undefined if it has none. */
+export function answerOf(notebook: Notebook): string | undefined {
+  for (const { outputs = [] } of notebook.cells) {
+    for (const output of outputs) {
+      const sentence = isAnswer(output) &&
+        (output.data[ANSWER_MIME] as { sentence?: unknown }).sentence;
+      if (typeof sentence === "string") return sentence;
+    }
+  }
+  return undefined;
+}
+
+/** The title of a notebook: its first heading, or its file's name. */
+export function titleOf(notebook: Notebook, name: string): string {
+  for (const { cell_type, source } of notebook.cells) {
+    const title = cell_type === "markdown" && source.match(/^# +(.+?) *#*$/m)?.[1];
+    if (title) return title;
+  }
+  return name.replaceAll("_", " ");
+}
+
+/** One self-contained page from a notebook that was run: the answer first, then all that led to it. */
+export function notebookPage(notebook: Notebook, name: string): string {
+  const title = titleOf(notebook, name);
+  const answer = answerOf(notebook);
+  const part = partOf(notebook);
+  const markdown = markdownRenderer();
+  const shown = notebook.cells.filter((cell) => !hasTag(cell, "remove-cell"));
+  let number = 0;
+  const cells = shown.map((cell) =>
+    cellHtml(cell, { markdown, number: cell.cell_type === "code" ? ++number : 0 })
+  );
+  // The title stands above the answer, so it leaves its cell.
+  const [heading] = markdown.headings.filter(({ level }) => level === 1);
+  const h1 = heading === undefined
+    ? ""
+    : new RegExp(`<h1 id="${escapeRegExp(escapeHtml(heading.id))}">[^]*?</h1>\\n?`);
+  const body = cells.join("").replace(h1, "")
+    .replace('<div class="caution"', '<div id="caution" class="caution"');
+  return pageFrame(
+    title,
+    `<header>
+<p class="home"><a href="index.html">All answers</a></p>
+<h1>${heading?.html ?? escapeHtml(title)}</h1>
+${answer === undefined ? "" : `<p class="answer"><strong>${proseHtml(answer)}</strong></p>\n`}${
+      part === undefined
+        ? ""
+        : `<p class="soft">Part folder: <code>${escapeHtml(part)}</code></p>\n`
+    }</header>
+${contents(markdown, body)}<main>
+${body}</main>
+<footer>
+<p>Made by <code>${escapeHtml(name)}.ipynb</code>. A page of figures is no permission: the product’s
+safety sheet, local codes, event rules and licensed practice come first.</p>
+</footer>`,
+  );
+}
+
+function contents({ headings }: MarkdownRenderer, body: string): string {
+  const links = headings.filter(({ level }) => level === 2)
+    .map(({ id, html }) => `<li><a href="#${escapeHtml(id)}">${withoutLinks(html)}</a></li>`);
+  if (body.includes('id="caution"')) links.push('<li><a href="#caution">Cautions</a></li>');
+  return links.length < 2
+    ? ""
+    : `<nav aria-label="On this page">\n<ul>\n${links.join("\n")}\n</ul>\n</nav>\n`;
+}
+
+interface CellPlace {
+  readonly markdown: MarkdownRenderer;
+  readonly number: number;
+}
+
+function cellHtml(cell: Cell, { markdown, number }: CellPlace): string {
+  if (cell.cell_type === "markdown") return markdown.render(cell.source);
+  if (cell.cell_type === "raw") return "";
+  const code = hasTag(cell, "hide-input") || cell.source.trim() === ""
+    ? ""
+    : `<details class="code"><summary>Code ${number}</summary><pre><code>${
+      escapeHtml(cell.source)
+    }</code></pre></details>\n`;
+  const outputs = (cell.outputs ?? []).filter((output) => !isAnswer(output))
+    .map((output) => outputHtml(output, markdown));
+  return code + outputs.join("");
+}
+
+function isAnswer(output: Output): output is Output & { output_type: "execute_result" } {
+  return "data" in output && ANSWER_MIME in output.data;
+}
+
+function outputHtml(output: Output, markdown: MarkdownRenderer): string {
+  if (output.output_type === "stream") return pre(output.text);
+  if (output.output_type === "error") return pre(`${output.ename}: ${output.evalue}`);
+  const { data } = output;
+  const form = (mime: string): string | undefined =>
+    typeof data[mime] === "string" ? data[mime] : undefined;
+  const html = form("text/html");
+  if (html !== undefined) return `${framed(ownIdsOfAll(cleanHtml(html)))}\n`;
+  const text = form("text/markdown");
+  if (text !== undefined) return markdown.render(text);
+  const svg = form("image/svg+xml");
+  if (svg !== undefined) return `<figure>${ownIds(cleanHtml(svg))}</figure>\n`;
+  const png = form("image/png");
+  if (png !== undefined) {
+    return cleanHtml(
+      `<figure><img src="data:image/png;base64,${escapeHtml(png)}" alt="${
+        escapeHtml(form("text/plain") ?? "")
+      }"></figure>`,
+    ) + "\n";
+  }
+  return pre(form("text/plain") ?? "");
+}
+
+/** Each picture in a piece of HTML with ids of its own. */
+function ownIdsOfAll(html: string): string {
+  return html.replace(/<svg[\s>][^]*?<\/svg>/g, ownIds);
+}
+
+/** Tables scroll in a box of their own, so that the page never does; one caution is linked to. */
+function framed(html: string): string {
+  return html.replace(/<table[\s>][^]*?<\/table>/g, (table) => {
+    const caption = table.match(/<caption[^>]*>([^]*?)<\/caption>/)?.[1]?.replace(/<[^>]*>/g, "");
+    return `<div class="scroll" tabindex="0" role="region" aria-label="${
+      caption ?? "Table"
+    }">${table}</div>`;
+  });
+}
+
+function pre(text: string): string {
+  return text.trim() === "" ? "" : `<pre>${escapeHtml(text.trimEnd())}</pre>\n`;
+}
+
+function withoutLinks(html: string): string {
+  return html.replace(/<\/?a\b[^>]*>/g, "");
+}
+
+function escapeRegExp(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+}

@@ -1,0 +1,88 @@
+/** The look of our pages: warm paper, dark ink, one deep green; by night the other way round. */
+export const PAGE_STYLE = `
+:root {
+  color-scheme: light dark;
+  --paper: #fbfaf6; --card: #ffffff; --ink: #1c2321; --soft: #55605c; --line: #cfd4cf;
+  --mark: #0b5d4e; --mark-ground: #e7f1ed; --warn: #8a3b00; --warn-ground: #fdf1e3;
+}
+@media screen and (prefers-color-scheme: dark) {
+  :root {
+    --paper: #141917; --card: #1b211f; --ink: #e5e9e4; --soft: #a7b2ac; --line: #3a443f;
+    --mark: #7fd0bb; --mark-ground: #1a2f29; --warn: #f2b779; --warn-ground: #33240f;
+  }
+}
+* { box-sizing: border-box; }
+html { -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
+body {
+  margin: 0 auto; padding: 1.25rem 1rem 3rem; max-width: 50rem;
+  background: var(--paper); color: var(--ink);
+  font: 1.0625rem/1.55 system-ui, -apple-system, "Segoe UI", Roboto, "DejaVu Sans", sans-serif;
+  overflow-wrap: break-word;
+}
+a { color: var(--mark); text-underline-offset: .15em; }
+a:focus-visible, summary:focus-visible, .scroll:focus-visible {
+  outline: 2px solid var(--mark); outline-offset: 2px;
+}
+h1, h2, h3, h4 { line-height: 1.25; text-wrap: balance; break-after: avoid; }
+h1 { font-size: 1.75rem; margin: .4rem 0 1rem; }
+h2 { font-size: 1.3rem; margin: 2.2rem 0 .6rem; padding-top: .5rem; border-top: 1px solid var(--line); }
+h3 { font-size: 1.1rem; margin: 1.5rem 0 .4rem; }
+p { margin: .6rem 0; }
+ul, ol { padding-left: 1.4rem; }
+li { margin: .25rem 0; }
+small, figcaption, caption, .soft { color: var(--soft); font-size: .9rem; }
+.home { font-size: .9rem; }
+.answer {
+  margin: 0 0 1rem; padding: .8rem 1rem; border-left: .4rem solid var(--mark);
+  background: var(--mark-ground); font-size: 1.2rem; line-height: 1.4;
+}
+nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .2rem 1.2rem; }
+.note, .try-next { margin: 1rem 0; padding: .4rem 1rem; border-left: .25rem solid var(--line); }
+.caution {
+  margin: 1rem 0; padding: .4rem 1rem; border: 2px solid var(--warn);
+  background: var(--warn-ground); break-inside: avoid;
+}
+.caution > p:first-child { color: var(--warn); }
+.working { margin: 1rem 0; padding: .2rem 1rem; border: 1px solid var(--line); background: var(--card); }
+.working > ol > li { margin: .8rem 0; break-inside: avoid; }
+.scroll { overflow-x: auto; margin: 1rem 0; }
+table { border-collapse: collapse; font-variant-numeric: tabular-nums; font-size: .95rem; line-height: 1.4; }
+caption { text-align: left; padding: 0 0 .4rem; caption-side: top; }
+th, td { text-align: left; vertical-align: top; padding: .3rem .7rem .3rem 0; border-bottom: 1px solid var(--line); overflow-wrap: normal; }
+thead th { vertical-align: bottom; border-bottom: 2px solid var(--ink); }
+tbody th { font-weight: 500; }
+th.number, td.number { text-align: right; white-space: nowrap; padding-left: .7rem; }
+thead th.number { white-space: normal; }
+figure { margin: 1rem 0; break-inside: avoid; }
+svg { display: block; max-width: 100%; height: auto; }
+svg text, svg tspan { white-space: pre; }
+.laminate-figure { color: var(--ink); background: var(--card); --figure-ground: var(--card); }
+img { max-width: 100%; height: auto; }
+figcaption { margin-top: .3rem; }
+.katex:has(> math[display="block"]) { display: block; overflow-x: auto; overflow-y: hidden; padding: .2rem 0; }
+math { font-size: 1.05em; }
+math[display="block"] { width: max-content; min-width: 100%; }
+pre, code { font-family: ui-monospace, "Cascadia Mono", "DejaVu Sans Mono", Menlo, monospace; font-size: .9em; }
+pre { overflow-x: auto; margin: .6rem 0; padding: .6rem .8rem; background: var(--card); border: 1px solid var(--line); line-height: 1.4; }
+:not(pre) > code { overflow-wrap: anywhere; }
+details.code { margin: .4rem 0; }
+details.code summary { color: var(--soft); font-size: .85rem; cursor: pointer; width: max-content; max-width: 100%; }
+footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .9rem; }
+.notebooks { list-style: none; padding: 0; }
+.notebooks > li { margin: 0 0 1.4rem; }
+.notebooks h2 { border: 0; margin: 0 0 .3rem; padding: 0; }
+.failed { border-left-color: var(--warn); background: var(--warn-ground); }
+@media print {
+  @page { size: A4; margin: 16mm 15mm; }
+  body { max-width: none; padding: 0; font-size: 10.5pt; background: none; }
+  nav, .home, details.code { display: none; }
+  .answer, .caution { background: none; }
+  a { color: inherit; text-decoration: none; }
+  .scroll, pre, .katex:has(> math[display="block"]) { overflow: visible; }
+  pre { white-space: pre-wrap; }
+  table { font-size: 9.5pt; }
+  thead { display: table-header-group; }
+  tr, .answer { break-inside: avoid; }
+  h2 { margin-top: 1.4rem; }
+}
+`.trim();
