@@ -1,6 +1,7 @@
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Notebook } from "../runner/notebook_file.ts";
+import { deno } from "./deno_command.ts";
 import { extractCode, type ExtractedCode } from "./extract.ts";
 
 /** A notebook by its name. */
@@ -41,14 +42,18 @@ export async function checkCells(
       const code = extractCode(notebook);
       const file = join(folder, `${name}.ts`);
       await Deno.writeTextFile(file, code.text);
-      extracted.set(pathToFileURL(file).href, { name, file, code });
+      extracted.set(`${name}.ts`, { name, file, code });
     }
     const files = [...extracted.values()].map(({ file }) => file);
     const checked = await deno(["check", "--quiet", "--config", config, ...files]);
-    const typeFaults = checked.code === 0 ? [] : readCheck(checked.text, extracted);
-    if (!lint) return typeFaults;
+    const report = checked.text.replaceAll(pathToFileURL(folder).href + "/", "");
+    const typeFaults = checked.code === 0 ? [] : readCheck(report, extracted);
+    // What does not parse is reported once.
+    if (!lint || typeFaults.some(({ message }) => message.includes("SyntaxError"))) {
+      return typeFaults;
+    }
     const linted = await deno(["lint", "--quiet", "--json", "--config", config, ...files]);
-    return [...typeFaults, ...readLint(linted.text, extracted)];
+    return [...typeFaults, ...readLint(linted.out, extracted)];
   } finally {
     await Deno.remove(folder, { recursive: true });
   }
@@ -60,23 +65,13 @@ interface Extracted {
   readonly code: ExtractedCode;
 }
 
-async function deno(args: readonly string[]): Promise<{ code: number; text: string }> {
-  const { code, stdout, stderr } = await new Deno.Command(Deno.execPath(), {
-    args: [...args],
-    env: { NO_COLOR: "1" },
-    stdin: "null",
-  }).output();
-  const read = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
-  return { code, text: args[0] === "lint" ? read(stdout) : read(stderr) };
-}
-
 /** The checker's report: paragraphs that end in "at file:…:line:column". */
 function readCheck(text: string, extracted: ReadonlyMap<string, Extracted>): Finding[] {
   const findings: Finding[] = [];
   let paragraph: string[] = [];
   for (const line of text.split("\n")) {
-    const [, url, row] = line.match(/^\s*at (file:\S+?):(\d+):\d+$/) ?? [];
-    const from = url === undefined ? undefined : extracted.get(url);
+    const [, file, row] = line.match(/^\s*at (\S+\.ts):(\d+):\d+$/) ?? [];
+    const from = file === undefined ? undefined : extracted.get(file);
     if (from !== undefined) {
       findings.push(finding(from, Number(row), paragraph.join("\n").trim()));
       paragraph = [];
@@ -99,7 +94,7 @@ interface LintReport {
 function readLint(text: string, extracted: ReadonlyMap<string, Extracted>): Finding[] {
   const report: LintReport = JSON.parse(text);
   const findings = report.diagnostics.flatMap(({ filename, range, message, code }) => {
-    const from = extracted.get(filename);
+    const from = extracted.get(basename(filename));
     const line = range.start.line;
     // The runner assigns to what a parameters cell declares, so "let" is meant.
     const meant = code === "prefer-const" &&
