@@ -1,194 +1,270 @@
 import { checksFor, InputError } from "../check/mod.ts";
+import { solve } from "../numeric/mod.ts";
+import { chiSquaredQuantile, propagateTogether, type Uncertain } from "../statistics/mod.ts";
 
 const check = checksFor("explain the gap");
 
 /** An input of the prediction that could be wrong. */
-export interface SuspectInput {
-  /** The value the prediction used [SI]. */
-  readonly value: number;
-  /** Its standard uncertainty; 0 takes it out of the list [SI]. */
-  readonly u: number;
+export interface SuspectInput extends Uncertain {
   /** The reading that would tell, such as "measure the core with callipers". */
   readonly reading: string;
 }
 
-/** What was measured, in the order in which the prediction returns its values. */
-export interface MeasuredValue {
-  /** The value, above 0 [SI]. */
-  readonly value: number;
-  /** Its standard uncertainty, above 0 [SI]. */
-  readonly u: number;
-}
-
 /** A gap between measurements and their prediction. */
 export interface Gap {
-  /** The measured values. */
-  readonly measured: readonly MeasuredValue[];
-  /** The inputs by name. */
+  /** The measured values, in the order in which the prediction returns them [SI]. */
+  readonly measured: readonly Uncertain[];
+  /** The inputs by name [SI]. */
   readonly inputs: Readonly<Record<string, SuspectInput>>;
   /** The prediction of every measured value from the inputs, as a pure function. */
   readonly predict: (inputs: Readonly<Record<string, number>>) => readonly number[];
 }
 
-/** How well one input, alone in error, would explain the gap. */
+/** How well one input would explain the gap, if it were free to be wrong. */
 export interface Explanation {
   /** Name of the input. */
   readonly input: string;
-  /** The value it would have to have [SI]. */
-  readonly needed: number;
+  /** The value that the measurements ask for [SI]. */
+  readonly needed: Uncertain;
   /** That value over the value used [1]. */
   readonly ratio: number;
-  /** How far that is from the value used, in standard uncertainties [1]. */
+  /** How far it is from the value used, in the input's standard uncertainties [1]. */
   readonly shift: number;
-  /** Misfit that stays: Σ ((measured − predicted)/u)² [1]. */
+  /** Strength of the evidence against the value used, in standard deviations [1]. */
+  readonly evidence: number;
+  /** χ² that stays when this input is freed [1]. */
   readonly misfit: number;
-  /** Misfit and squared shift together: the less, the better the explanation [1]. */
-  readonly cost: number;
-  /** "likely" within 2 standard uncertainties, "possible" within 4, else "far-fetched"; or
-   * "not enough" where the measurements still disagree with it. */
+  /**
+   * "likely" within 2 of its standard uncertainties, "possible" within 4, "far-fetched" beyond;
+   * "not enough" where the measurements still disagree with it freed.
+   */
   readonly verdict: "likely" | "possible" | "far-fetched" | "not enough";
   /** The reading that would tell. */
   readonly reading: string;
 }
 
-/** The explanations, and the gap before any of them. */
+/** A gap, judged as a whole and explained input by input. */
 export interface GapExplained {
-  /** Misfit of the prediction as it stands [1]. */
+  /** χ² of measured against predicted, all uncertainties counted, correlations included [1]. */
   readonly misfit: number;
-  /** Each input with an uncertainty, best explanation first. */
+  /** χ² that 95 of 100 good predictions stay below [1]. */
+  readonly usualMisfit: number;
+  /** Whether the gap is larger than the uncertainties explain. */
+  readonly significant: boolean;
+  /** Each input with an uncertainty, strongest evidence first. */
   readonly explanations: readonly Explanation[];
 }
 
-/** Largest shift that is looked at, in standard uncertainties. */
-const FARTHEST = 8;
-/** Steps of the search that brackets the best shift. */
-const STEPS = 64;
-/** Of the golden section; 48 steps bring a bracket of 1/4 to 1e-11. */
-const SHRINK = (Math.sqrt(5) - 1) / 2;
+/** Evidence that differs by less than this counts as equal, and the smaller shift goes first. */
+const SAME_EVIDENCE = 0.05;
 
 /**
- * Which input, if it alone were wrong, would bring prediction and measurement together?
+ * Is there a gap between measured and predicted, and which input would explain it?
  *
- * Every input with an uncertainty is moved by itself, against its own uncertainty, until the
- * measurements are met best. What the list cannot see is an error in two inputs at once: then no
- * single one comes near.
+ * The measurements are compared with the prediction under every uncertainty at once, those that
+ * several measurements share included. Then each input in turn is freed from its own uncertainty,
+ * while all others keep theirs: the input that takes away most of the misfit has the strongest
+ * evidence against it. Inputs that act alike cannot be told apart by these tests and come with
+ * equal evidence, the least far-fetched first.
  *
- * Formula: minimise over δ: Σ ((m − p(x + δ u))/u_m)² + δ²
+ * Formula: r = m − p; V = diag(um²) + Σ sj sjᵀ uj²; χ² = rᵀV⁻¹r; for input j with V of all others
+ * x ← x + sᵀV⁻¹r/(sᵀV⁻¹s) until it stands, evidence w = √(χ² − χ²j)
  *
- * Range: δ up to 8 standard uncertainties either way, the input staying above 0.
+ * Range: measured values independent of each other; all inputs to first order, the one that is
+ * freed by Gauss–Newton steps.
  *
- * Source: maximum a posteriori estimate of one parameter with a normal prior; Gelman et al.,
- * Bayesian Data Analysis, 3rd ed. (2013), chapter 2, from memory.
+ * Source: least squares with prior values; w-test for one outlier: Baarda, A Testing Procedure for
+ * Use in Geodetic Networks (1968), from memory.
  *
  * @param gap Measured values with uncertainties, inputs and the prediction [SI].
- * @returns The misfit and the explanations, the best first.
+ * @returns χ² and its usual limit, and the explanations, strongest first.
  * @throws {InputError} If there is no measured value, a measured uncertainty is not above 0, no
  * input has an uncertainty, or the prediction returns another number of values.
  *
- * @example A short and a long span both point at the core
+ * @example A short and a long span point at the core
  * ```ts
  * import { explainGap } from "@laminate/notebooks/comparison";
  * import { assertEquals } from "@std/assert";
  *
- * const { explanations } = explainGap({
- *   measured: [{ value: 0.9, u: 0.02 }, { value: 1.9, u: 0.02 }],
+ * const { significant, explanations } = explainGap({
+ *   measured: [{ value: 0.54, u: 0.01 }, { value: 1.54, u: 0.01 }],
  *   inputs: {
- *     "face modulus": { value: 2, u: 0.1, reading: "a test at a long span" },
- *     "core shear modulus": { value: 1, u: 0.3, reading: "a test at a short span" },
+ *     "face modulus": { value: 2, u: 0.05, reading: "a test at a long span" },
+ *     "core shear modulus": { value: 1, u: 0.1, reading: "a test at a short span" },
  *   },
  *   predict: ({ "face modulus": E, "core shear modulus": G }) =>
- *     [0.1 / E! + 0.4 / G!, 2 / E! + 0.4 / G!],
+ *     [0.1 / E! + 0.4 / G!, 2.1 / E! + 0.4 / G!],
  * });
+ * assertEquals(significant, true);
  * assertEquals(explanations[0]?.input, "core shear modulus");
  * ```
  */
-export function explainGap({ measured, inputs, predict }: Gap): GapExplained {
-  check.list("measured", measured);
+export function explainGap(gap: Gap): GapExplained {
+  check.object("gap", gap);
+  const { measured, inputs, predict } = gap;
+  check.list("measured", measured).forEach(({ u }, i) =>
+    check.positive(`uncertainty of measured value ${i + 1}`, u)
+  );
   check.object("inputs", inputs);
-  measured.forEach(({ value, u }, i) => {
-    check.positive(`measured value ${i + 1}`, value);
-    check.positive(`uncertainty of measured value ${i + 1}`, u);
-  });
-  for (const [name, { value, u }] of Object.entries(inputs)) {
-    check.finite(name, value);
-    check.nonNegative(`uncertainty of ${name}`, u);
-  }
   const suspects = Object.entries(inputs).filter(([, { u }]) => u > 0);
-  if (suspects.length === 0) {
-    check.refuse("inputs", inputs, "must have an uncertainty in one input");
-  }
+  if (suspects.length === 0) check.refuse("inputs", inputs, "must have an uncertainty in one");
+
   const values = Object.fromEntries(
     Object.entries(inputs).map(([name, { value }]) => [name, value]),
   );
-  const misfitOf = (changed: Readonly<Record<string, number>>): number => {
-    const predicted = predict({ ...values, ...changed });
-    if (predicted.length !== measured.length) {
-      check.refuse("prediction", predicted, `must return ${measured.length} values`);
-    }
-    return measured.reduce((sum, { value, u }, i) => sum + ((value - predicted[i]!) / u) ** 2, 0);
-  };
-
-  const explanations = suspects
-    .map(([name, suspect]) => explain(name, suspect, misfitOf))
-    .map((found): Explanation => ({ ...found, verdict: judge(found, measured.length) }))
-    .toSorted((a, b) => a.cost - b.cost);
-  return { misfit: check.result("misfit", misfitOf({})), explanations };
-}
-
-function explain(
-  input: string,
-  { value, u, reading }: SuspectInput,
-  misfitOf: (changed: Readonly<Record<string, number>>) => number,
-): Omit<Explanation, "verdict"> {
-  // An input that is positive by nature stays so: below a twentieth it means nothing.
-  const lowest = value > 0 ? Math.max(-FARTHEST, -0.95 * value / u) : -FARTHEST;
-  const cost = (shift: number): number => {
-    try {
-      return misfitOf({ [input]: value + shift * u }) + shift * shift;
-    } catch (error) {
-      // A shift that the prediction refuses, such as a fibre fraction above 1, explains nothing.
-      if (error instanceof InputError && shift !== 0) return Number.MAX_VALUE;
-      throw error;
-    }
-  };
-  const shift = minimise(cost, lowest, FARTHEST);
-  const needed = value + shift * u;
-  const misfit = check.result("misfit", misfitOf({ [input]: needed }));
+  const middle = slopesAt({ measured, predict }, values, suspects.map(([name]) => name));
+  const residual = subtract(measured, middle.predicted);
+  const full = covariance(
+    measured,
+    suspects.map(([name, { u }]) => scaled(middle.slopes[name]!, u)),
+  );
+  const misfit = check.result("misfit", dot(residual, solve(full, residual)));
+  const limit = measured.length > 1 ? chiSquaredQuantile(0.95, measured.length - 1) : Infinity;
+  const explanations = suspects.map(([input, suspect]): Explanation => {
+    const others = covariance(
+      measured,
+      suspects.filter(([name]) => name !== input)
+        .map(([name, { u }]) => scaled(middle.slopes[name]!, u)),
+    );
+    const freed = free({ gap: { measured, predict }, input, values, others });
+    const shift = (freed.needed.value - suspect.value) / suspect.u;
+    const left = freed.known ? Math.min(misfit, freed.misfit) : misfit;
+    return {
+      ...{ input, needed: freed.needed, shift, misfit: left, reading: suspect.reading },
+      ratio: suspect.value === 0 ? 1 : freed.needed.value / suspect.value,
+      evidence: Math.sqrt(misfit - left),
+      verdict: left > limit || !freed.known ? "not enough" : byShift(shift),
+    };
+  });
+  const usualMisfit = chiSquaredQuantile(0.95, measured.length);
   return {
-    input,
-    needed,
-    ratio: value === 0 ? 1 : needed / value,
-    shift,
     misfit,
-    cost: misfit + shift * shift,
-    reading,
+    usualMisfit,
+    significant: misfit > usualMisfit,
+    explanations: explanations.toSorted((a, b) =>
+      Math.abs(a.evidence - b.evidence) > SAME_EVIDENCE
+        ? b.evidence - a.evidence
+        : Math.abs(a.shift) - Math.abs(b.shift)
+    ),
   };
 }
 
-/** The lowest point of a function with one or more dips: a scan, then the golden section. */
-function minimise(f: (x: number) => number, low: number, high: number): number {
-  const step = (high - low) / STEPS;
-  let best = 0;
-  for (let i = 0; i <= STEPS; i++) {
-    if (f(low + i * step) < f(low + best * step)) best = i;
-  }
-  let [a, b] = [Math.max(low, low + (best - 1) * step), Math.min(high, low + (best + 1) * step)];
-  for (let i = 0; i < 48; i++) {
-    const [c, d] = [b - SHRINK * (b - a), a + SHRINK * (b - a)];
-    if (f(c) < f(d)) b = d;
-    else a = c;
-  }
-  return (a + b) / 2;
+type Values = Readonly<Record<string, number>>;
+type Model = Pick<Gap, "measured" | "predict">;
+
+/** Every predicted value, and its slopes by each of some inputs. */
+function slopesAt(
+  { measured, predict }: Model,
+  values: Values,
+  names: readonly string[],
+): {
+  readonly predicted: readonly number[];
+  readonly slopes: Readonly<Record<string, readonly number[]>>;
+} {
+  const { results } = propagateTogether(
+    (changed: Values) => {
+      const predicted = predict({ ...values, ...changed });
+      if (predicted.length !== measured.length) {
+        check.refuse("prediction", predicted, `must return ${measured.length} values`);
+      }
+      return Object.fromEntries(predicted.map((value, i) => [String(i), value]));
+    },
+    Object.fromEntries(names.map((name) => [name, { value: values[name]!, u: 0 }])),
+  );
+  const inOrder = measured.map((_, i) => results[String(i)]!);
+  return {
+    predicted: inOrder.map(({ value }) => value),
+    slopes: Object.fromEntries(
+      names.map((name) => [name, inOrder.map(({ sensitivity }) => sensitivity[name]!)]),
+    ),
+  };
 }
 
-/** Misfit per measured value above which the measurements still disagree (some 3 u each). */
-const MISFIT_LIMIT = 9;
+/** diag(um²) + Σ s sᵀ of the inputs' effects, row by row. */
+function covariance(
+  measured: readonly Uncertain[],
+  effects: readonly (readonly number[])[],
+): Float64Array {
+  const n = measured.length;
+  const matrix = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) {
+    for (let k = 0; k < n; k++) {
+      matrix[i * n + k] = effects.reduce(
+        (sum, effect) => sum + effect[i]! * effect[k]!,
+        i === k ? measured[i]!.u ** 2 : 0,
+      );
+    }
+  }
+  return matrix;
+}
 
-function judge(
-  { misfit, shift }: Omit<Explanation, "verdict">,
-  count: number,
-): Explanation["verdict"] {
-  if (misfit > MISFIT_LIMIT * count) return "not enough";
+interface Freed {
+  readonly needed: Uncertain;
+  readonly misfit: number;
+  /** False where the measurements do not depend on the input. */
+  readonly known: boolean;
+}
+
+/** Steps of Gauss and Newton: a compliance is as curved as 1/x, and three bring 1e-4. */
+const STEPS = 6;
+
+/** The value of one input that meets the measurements best, all others within their ranges. */
+function free({ gap, input, values, others }: {
+  readonly gap: Model;
+  readonly input: string;
+  readonly values: Values;
+  readonly others: Float64Array;
+}): Freed {
+  let best: Freed = { needed: { value: values[input]!, u: 0 }, misfit: Infinity, known: false };
+  let value = values[input]!;
+  for (let step = 0; step <= STEPS; step++) {
+    const at = tryAt(gap, { ...values, [input]: value }, input);
+    // A value that the prediction refuses, such as a fibre fraction above 1, ends the search.
+    if (at === undefined) break;
+    const residual = subtract(gap.measured, at.predicted);
+    const weighed = solve(others, at.slope);
+    const power = dot(at.slope, weighed);
+    if (!(power > 0)) break;
+    const misfit = dot(residual, solve(others, residual));
+    if (misfit <= best.misfit) {
+      best = { needed: { value, u: 1 / Math.sqrt(power) }, misfit, known: true };
+    }
+    value += dot(residual, weighed) / power;
+  }
+  return best;
+}
+
+function tryAt(
+  gap: Model,
+  values: Values,
+  input: string,
+): { readonly predicted: readonly number[]; readonly slope: readonly number[] } | undefined {
+  try {
+    const { predicted, slopes } = slopesAt(gap, values, [input]);
+    return { predicted, slope: slopes[input]! };
+  } catch (error) {
+    if (error instanceof InputError) return undefined;
+    throw error;
+  }
+}
+
+function subtract(measured: readonly Uncertain[], predicted: readonly number[]): readonly number[] {
+  return measured.map(({ value }, i) =>
+    check.finite(`measured value ${i + 1}`, value) - predicted[i]!
+  );
+}
+
+function scaled(vector: readonly number[], factor: number): readonly number[] {
+  return vector.map((entry) => entry * factor);
+}
+
+function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
+}
+
+function byShift(shift: number): Explanation["verdict"] {
   if (Math.abs(shift) <= 2) return "likely";
   return Math.abs(shift) <= 4 ? "possible" : "far-fetched";
 }

@@ -4,4 +4,10 @@
  * @module
  */
 export * from "./explain_gap.ts";
+export * from "./layup_inputs.ts";
+export * from "./hysteresis.ts";
+export * from "./predicted_bending.ts";
 export * from "./rigidities.ts";
+export * from "./toe.ts";
+export * from "./weighed_parts.ts";
+export type { LoadReadings } from "./_readings.ts";

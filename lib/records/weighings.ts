@@ -42,6 +42,8 @@ export interface WeighingRecord {
   readonly dryClothMass?: Measured;
   /** Mass of the core before lay-up; 0 for a solid part [kg]. */
   readonly coreMass: Measured;
+  /** Whether the core was sealed with resin before it was weighed: then it soaks up no more. */
+  readonly coreSealed: boolean;
   /** Mass of film, inserts, paint and the like that is on the scale too [kg]. */
   readonly otherMass: Measured;
   /** Mass of the finished part [kg]. */
@@ -73,6 +75,7 @@ const columns = {
   area_u: optional(numberColumn("area", { min: 0 })),
   dry_cloth_mass: optional(mass),
   core_mass: optional(someMass),
+  core_sealed: optional(choiceColumn("yes", "no")),
   other_mass: optional(someMass),
   part_mass: mass,
   scale_u: someMass,
@@ -200,6 +203,7 @@ function recordOf(
     area: size.area,
     dryClothMass: weighed(row.dry_cloth_mass),
     coreMass: row.core_mass ? { value: row.core_mass, u: row.scale_u } : nothing,
+    coreSealed: row.core_sealed === "yes",
     otherMass: row.other_mass ? { value: row.other_mass, u: row.scale_u } : nothing,
     partMass: { value: row.part_mass, u: row.scale_u },
     thickness: row.thickness === undefined
