@@ -12,8 +12,8 @@ export interface LoadReadings {
 export function checkReadings(check: Checks, readings: LoadReadings): number {
   check.object("readings", readings);
   const { load, deflection } = readings;
-  check.object("load", load);
-  check.object("deflection", deflection);
+  checkArray(check, "load", load);
+  checkArray(check, "deflection", deflection);
   if (load.length !== deflection.length) {
     check.refuse(
       "number of deflections",
@@ -26,4 +26,11 @@ export function checkReadings(check: Checks, readings: LoadReadings): number {
     check.finite(`deflection of reading ${i + 1}`, deflection[i]!, "m");
   }
   return load.length;
+}
+
+/** A typed array is a list too. */
+function checkArray(check: Checks, argument: string, values: ArrayLike<number>): void {
+  if (!(Array.isArray(values) || ArrayBuffer.isView(values))) {
+    check.refuse(argument, values, "must be a list of numbers");
+  }
 }

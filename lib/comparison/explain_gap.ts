@@ -87,7 +87,7 @@ const SAME_EVIDENCE = 0.05;
  * import { assertEquals } from "@std/assert";
  *
  * const { significant, explanations } = explainGap({
- *   measured: [{ value: 0.54, u: 0.01 }, { value: 1.54, u: 0.01 }],
+ *   measured: [{ value: 0.65, u: 0.01 }, { value: 1.65, u: 0.01 }],
  *   inputs: {
  *     "face modulus": { value: 2, u: 0.05, reading: "a test at a long span" },
  *     "core shear modulus": { value: 1, u: 0.1, reading: "a test at a short span" },

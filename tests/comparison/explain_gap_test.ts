@@ -28,7 +28,7 @@ Deno.test("the planted error comes first, with its value", () => {
   for (
     const [name, value] of [["core shear modulus", 18], ["face modulus", 16], [
       "width",
-      58,
+      48,
     ]] as const
   ) {
     const { significant, explanations: [first] } = explainGap(gapFrom({ [name]: value }));
