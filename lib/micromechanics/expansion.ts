@@ -23,7 +23,7 @@ export interface MoistTwoPhase extends TwoPhase {
 }
 
 /** Expansion along and across the fibres. */
-export interface Expansion {
+export interface MixExpansion {
   /** Along the fibres [1/K], or [1] for a moisture content of 1. */
   readonly along: number;
   /** Across the fibres [1/K], or [1] for a moisture content of 1. */
@@ -37,7 +37,7 @@ export interface Expansion {
  * α2 = (α2f + ν12f α1f) Vf + (1 + νm) αm Vm − ν12 α1
  *
  * Range: Vf 0 to 1. Some books write (1 + ν12f) α2f for the fibre's term: equal for glass, about
- * 5 % higher for carbon and 21 % for aramid (see `thermalExpansionVariant`).
+ * 5 % higher for carbon and 21 % for aramid (see `mixThermalExpansionVariant`).
  *
  * Source: Schapery, J. Composite Materials 2 (1968) 380; Kaw (2006) section 3.5, from memory.
  *
@@ -47,10 +47,10 @@ export interface Expansion {
  *
  * @example
  * ```ts
- * import { isotropicFibre, thermalExpansion } from "@laminate/notebooks/micromechanics";
+ * import { isotropicFibre, mixThermalExpansion } from "@laminate/notebooks/micromechanics";
  * import { assertAlmostEquals } from "@std/assert";
  *
- * const { along, across } = thermalExpansion({
+ * const { along, across } = mixThermalExpansion({
  *   fibre: { ...isotropicFibre({ E: 85e9, nu: 0.2 }), alpha1: 5e-6, alpha2: 5e-6 },
  *   resin: { E: 3.4e9, nu: 0.3, alpha: 63e-6 },
  *   fibreVolumeFraction: 0.7,
@@ -59,7 +59,7 @@ export interface Expansion {
  * assertAlmostEquals(across * 1e6, 27.40, 0.005);
  * ```
  */
-export function thermalExpansion(mix: ThermalTwoPhase): Expansion {
+export function mixThermalExpansion(mix: ThermalTwoPhase): MixExpansion {
   checkThermal(mix);
   return schapery(mix, mix.fibre.alpha2 + mix.fibre.nu12 * mix.fibre.alpha1);
 }
@@ -68,7 +68,7 @@ export function thermalExpansion(mix: ThermalTwoPhase): Expansion {
  * Thermal expansion with the fibre's transverse term written as for an isotropic fibre: offered
  * for comparison with books that do so.
  *
- * Formula: α1 as `thermalExpansion`; α2 = (1 + ν12f) α2f Vf + (1 + νm) αm Vm − ν12 α1
+ * Formula: α1 as `mixThermalExpansion`; α2 = (1 + ν12f) α2f Vf + (1 + νm) αm Vm − ν12 α1
  *
  * Range: Vf 0 to 1; meant for isotropic fibres.
  *
@@ -80,10 +80,10 @@ export function thermalExpansion(mix: ThermalTwoPhase): Expansion {
  *
  * @example
  * ```ts
- * import { isotropicFibre, thermalExpansionVariant } from "@laminate/notebooks/micromechanics";
+ * import { isotropicFibre, mixThermalExpansionVariant } from "@laminate/notebooks/micromechanics";
  * import { assertAlmostEquals } from "@std/assert";
  *
- * const { across } = thermalExpansionVariant({
+ * const { across } = mixThermalExpansionVariant({
  *   fibre: { ...isotropicFibre({ E: 85e9, nu: 0.2 }), alpha1: 5e-6, alpha2: 5e-6 },
  *   resin: { E: 3.4e9, nu: 0.3, alpha: 63e-6 },
  *   fibreVolumeFraction: 0.7,
@@ -91,7 +91,7 @@ export function thermalExpansion(mix: ThermalTwoPhase): Expansion {
  * assertAlmostEquals(across * 1e6, 27.40, 0.005);
  * ```
  */
-export function thermalExpansionVariant(mix: ThermalTwoPhase): Expansion {
+export function mixThermalExpansionVariant(mix: ThermalTwoPhase): MixExpansion {
   checkThermal(mix);
   return schapery(mix, (1 + mix.fibre.nu12) * mix.fibre.alpha2);
 }
@@ -103,7 +103,7 @@ function checkThermal(mix: ThermalTwoPhase): void {
   check.finite("resin expansion alpha", mix.resin.alpha, "1/K");
 }
 
-function schapery(mix: ThermalTwoPhase, fibreTerm: number): Expansion {
+function schapery(mix: ThermalTwoPhase, fibreTerm: number): MixExpansion {
   const { fibre, resin, fibreVolumeFraction: Vf } = mix;
   const Vm = 1 - Vf;
   const along = (fibre.E1 * fibre.alpha1 * Vf + resin.E * resin.alpha * Vm) /
@@ -134,10 +134,10 @@ function schapery(mix: ThermalTwoPhase, fibreTerm: number): Expansion {
  *
  * @example
  * ```ts
- * import { isotropicFibre, moistureExpansion } from "@laminate/notebooks/micromechanics";
+ * import { isotropicFibre, mixMoistureExpansion } from "@laminate/notebooks/micromechanics";
  * import { assertAlmostEquals } from "@std/assert";
  *
- * const { along, across } = moistureExpansion({
+ * const { along, across } = mixMoistureExpansion({
  *   fibre: { ...isotropicFibre({ E: 85e9, nu: 0.2 }), density: 2500 },
  *   resin: { E: 3.4e9, nu: 0.3, density: 1200, beta: 0.33 },
  *   fibreVolumeFraction: 0.7,
@@ -146,7 +146,7 @@ function schapery(mix: ThermalTwoPhase, fibreTerm: number): Expansion {
  * assertAlmostEquals(across, 0.7468, 0.00005);
  * ```
  */
-export function moistureExpansion(mix: MoistTwoPhase): Expansion {
+export function mixMoistureExpansion(mix: MoistTwoPhase): MixExpansion {
   const { fibre, resin, fibreVolumeFraction: Vf } = checkTwoPhase(check, mix) as MoistTwoPhase;
   check.positive("fibre density", fibre.density, "kg/m³");
   check.positive("resin density", resin.density, "kg/m³");

@@ -10,9 +10,9 @@ import {
   randomExpansion,
   randomStiffness,
 } from "./_plane_stress.ts";
-import { moistureExpansion, thermalExpansion } from "./expansion.ts";
+import { mixMoistureExpansion, mixThermalExpansion } from "./expansion.ts";
 import { shearModulusHalpinTsai, transverseModulusHalpinTsai } from "./halpin_tsai.ts";
-import { hashinHillBounds } from "./hashin_hill.ts";
+import { transverseShearModulus } from "./hashin_hill.ts";
 import { longitudinalModulus, majorPoissonRatio } from "./rule_of_mixtures.ts";
 
 const check = checksFor("compute the lamina");
@@ -31,8 +31,8 @@ export interface FibreResinMix {
  * Stiffness, density and expansions of straight parallel fibres in resin, as a lamina without
  * strengths.
  *
- * Formula: E1, ν12 rule of mixtures; E2, G12 Halpin–Tsai (ξ 2 and 1); G13 = G12; G23 the bound of
- * fibre set in resin; α Schapery; β Kaw; ρ rule of mixtures
+ * Formula: E1, ν12 rule of mixtures; E2, G12 Halpin–Tsai (ξ 2 and 1); G13 = G12; G23 fibre set
+ * in resin; α Schapery; β Kaw; ρ rule of mixtures
  *
  * Range: Vf above 0, below 1; no voids.
  *
@@ -79,11 +79,9 @@ export function parallelFibreLamina(mix: FibreResinMix, stiffnessFactor = 1): La
   check.within("stiffness factor", stiffnessFactor, { min: 0.1, max: 1 });
   const E1 = longitudinalModulus(mix) * stiffnessFactor;
   check.positive("fibre volume fraction", mix.fibreVolumeFraction);
-  const heat = thermalExpansion(mix);
-  const moisture = moistureExpansion(mix);
+  const heat = mixThermalExpansion(mix);
+  const moisture = mixMoistureExpansion(mix);
   const G12 = shearModulusHalpinTsai(mix);
-  const { G23 } = hashinHillBounds(mix);
-  const fibreStiffer = mix.fibre.G23 >= mix.resin.E / (2 * (1 + mix.resin.nu));
   return {
     name: "parallel fibres in resin",
     E1,
@@ -91,7 +89,7 @@ export function parallelFibreLamina(mix: FibreResinMix, stiffnessFactor = 1): La
     G12,
     nu12: majorPoissonRatio(mix),
     G13: G12,
-    G23: fibreStiffer ? G23.low : G23.high,
+    G23: transverseShearModulus(mix),
     density: laminateDensity(mix.fibreVolumeFraction, {
       fibreDensity: mix.fibre.density,
       resinDensity: mix.resin.density,

@@ -64,7 +64,9 @@ function strandSteps({ recipe, strands, thickness }: PlyFigures): PlyWorkingStep
     },
     {
       meaning: "Modulus along the strands, with the knock-down for crimp",
-      formula: `E_1' = ${recipe.stiffnessFactor ?? factors.stiffness}\\,[E_{f1} V_f + E_m (1 - V_f)]`,
+      formula: `E_1' = ${
+        recipe.stiffnessFactor ?? factors.stiffness
+      }\\,[E_{f1} V_f + E_m (1 - V_f)]`,
       result: { symbol: "E_1'", value: strands.E1, unit: "Pa" },
       source: `${KAW}; knock-down: ${factors.source}`,
     },

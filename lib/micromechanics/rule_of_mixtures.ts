@@ -172,45 +172,6 @@ export function majorPoissonRatio(mix: TwoPhase): number {
   return voigt({ fibre: fibre.nu12, resin: resin.nu, fibreVolumeFraction });
 }
 
-/** Two moduli of a lamina and the Poisson ratio that belongs to the first. */
-export interface LaminaModuli {
-  /** Modulus along 1 [Pa]. */
-  readonly E1: number;
-  /** Modulus along 2 [Pa]. */
-  readonly E2: number;
-  /** Major Poisson ratio [1]. */
-  readonly nu12: number;
-}
-
-/**
- * Minor Poisson ratio, from the symmetry of the compliance.
- *
- * Formula: ν21 = ν12 E2/E1
- *
- * Range: moduli above 0.
- *
- * Source: elasticity (reciprocity).
- *
- * @param lamina Moduli [Pa] and major Poisson ratio [1].
- * @returns Contraction along 1 for a pull along 2 [1].
- * @throws {InputError} If a modulus is not above 0 or the ratio is no number.
- *
- * @example
- * ```ts
- * import { minorPoissonRatio } from "@laminate/notebooks/micromechanics";
- * import { assertAlmostEquals } from "@std/assert";
- *
- * assertAlmostEquals(minorPoissonRatio({ E1: 40e9, E2: 10e9, nu12: 0.28 }), 0.07, 1e-12);
- * ```
- */
-export function minorPoissonRatio(lamina: LaminaModuli): number {
-  check.object("lamina", lamina);
-  check.positive("E1", lamina.E1, "Pa");
-  check.positive("E2", lamina.E2, "Pa");
-  check.finite("nu12", lamina.nu12);
-  return check.result("nu21", lamina.nu12 * lamina.E2 / lamina.E1);
-}
-
 /**
  * Modulus across the fibres, by the inverse rule with the resin's plain modulus. It lies below
  * measured values and below the Hashin range; `transverseModulusHalpinTsai` is nearer.

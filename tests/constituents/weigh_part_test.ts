@@ -112,7 +112,7 @@ Deno.test("resin-rich and dry parts are called so, and are no mistakes", () => {
   const dry = said({ ...panel, partMass: kg(1.05), coreUptake: { value: 0.2, u: 0.01 } });
   assertEquals(dry.verdict, "plausible");
   assert(dry.text.startsWith("Dry"), dry.text);
-  const between = said({ ...panel, partMass: kg(1.435) });
+  const between = said({ ...panel, partMass: kg(1.33) });
   assertEquals(between.verdict, "plausible");
   assert(between.text.startsWith("Just below"), between.text);
 });
