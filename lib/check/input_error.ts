@@ -46,16 +46,49 @@ export class InputError extends Error {
    * @param faults What is wrong; at least one.
    */
   constructor(action: string, faults: readonly Fault[]) {
-    const lines = faults.map(describeFault);
+    const lines = describeFaults(faults);
     super(
-      lines.length === 1
+      faults.length === 1
         ? `Cannot ${action}: ${lines[0]}`
-        : `Cannot ${action}: ${lines.length} faults\n${
+        : `Cannot ${action}: ${faults.length} faults\n${
           lines.map((line) => `  ${line}`).join("\n")
         }`,
     );
     this.faults = faults;
   }
+}
+
+/** Most lines of one message: the rest stands in `faults`. */
+const MOST_LINES = 40;
+/** Most places that are named for one fault. */
+const MOST_PLACES = 5;
+
+/** The faults as lines; one that stands in many rows of a file is one line. */
+function describeFaults(faults: readonly Fault[]): readonly string[] {
+  const alike = new Map<string, Fault[]>();
+  faults.forEach((fault, i) => {
+    const { file, line, argument, value, wanted } = fault;
+    const placed = file !== undefined && line !== undefined;
+    const key = JSON.stringify(placed ? [file, argument, String(value), wanted] : i);
+    const group = alike.get(key);
+    if (group === undefined) alike.set(key, [fault]);
+    else group.push(fault);
+  });
+  const groups = [...alike.values()];
+  const lines = groups.slice(0, MOST_LINES).map((group) => {
+    const places = group.slice(0, MOST_PLACES).map(({ line }) => line).join(", ");
+    const more = group.length > MOST_PLACES ? ` and ${group.length - MOST_PLACES} more` : "";
+    const first = group[0]!;
+    return group.length === 1
+      ? describeFault(first)
+      : `${first.file} lines ${places}${more}: ${describeFault(withoutPlace(first))}`;
+  });
+  const rest = groups.slice(MOST_LINES).reduce((sum, group) => sum + group.length, 0);
+  return rest === 0 ? lines : [...lines, `and ${rest} more`];
+}
+
+function withoutPlace({ file: _file, line: _line, ...fault }: Fault): Fault {
+  return fault;
 }
 
 /**

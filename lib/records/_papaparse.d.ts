@@ -12,6 +12,7 @@ export interface ParseSettings {
   readonly delimiter: string;
   readonly newline: "\n";
   readonly comments: "#";
+  readonly fastMode?: false;
   readonly skipEmptyLines?: "greedy";
 }
 

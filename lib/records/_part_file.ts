@@ -1,5 +1,6 @@
 import type { Fault } from "../check/mod.ts";
 import type { Catalogue } from "./catalogue.ts";
+import { type Filled, type KnownNames, type TextColumn, textColumn } from "./column.ts";
 import type { DecimalSign } from "./number_cell.ts";
 
 /** What the tables of a part are read with. */
@@ -20,9 +21,15 @@ export interface PartFile<Content> {
   readonly notes: readonly string[];
 }
 
-/** A name that must be in a list, such as a resin's. */
-export function mustBeOneOf(names: Iterable<string>, what: string): string {
-  const all = [...names];
+/** Names that a column may hold, such as those of the resins. */
+export function known(
+  names: ReadonlyMap<string, unknown> | ReadonlySet<string>,
+  what: string,
+): KnownNames {
+  return { names, wanted: mustBeOneOf([...names.keys()], what) };
+}
+
+function mustBeOneOf(all: readonly string[], what: string): string {
   const most = 24;
   const shown = all.slice(0, most).join(", ");
   return all.length === 0
@@ -44,4 +51,14 @@ export type Defined<T> =
 export function defined<T extends object>(fields: T): Defined<T> {
   const entries = Object.entries(fields).filter(([, value]) => value !== undefined);
   return Object.freeze(Object.fromEntries(entries)) as Defined<T>;
+}
+
+/** Faults in the order of their lines. */
+export function byLine(faults: readonly Fault[]): readonly Fault[] {
+  return faults.toSorted((a, b) => (a.line ?? 0) - (b.line ?? 0));
+}
+
+/** The column of the lay-up that a row belongs to; any name will do where they are not known. */
+export function layupColumn(names: ReadonlySet<string> | undefined): Filled<TextColumn> {
+  return names === undefined ? textColumn() : textColumn(known(names, "lay-up of layup.csv"));
 }

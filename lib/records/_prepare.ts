@@ -11,6 +11,8 @@ export interface Prepared {
   readonly separator: string | undefined;
   /** Lines that were skipped. */
   readonly leftOut: readonly LeftOut[];
+  /** The blank lines behind the last row. */
+  readonly blankEnd: LeftOut | undefined;
   /** What is wrong with the text as a whole. */
   readonly fault: Fault | undefined;
 }
@@ -38,8 +40,35 @@ export function prepare(source: string, skipLines: number): Prepared {
   }
   const separator = /^"?sep=([\t;|,])"?[ \t;|,]*(?:\n|$)/i.exec(text.slice(0, 80))?.[1];
   if (separator !== undefined) cutLine();
-  if (text.endsWith("\n")) text = text.slice(0, -1);
-  return { text, firstLine, separator, leftOut, fault };
+  const rows = text.slice(0, endOfRows(text));
+  const blankEnd = blankLines(text.slice(rows.length), () => firstLine + lineEnds(rows));
+  return { text: rows, firstLine, separator, leftOut, blankEnd, fault };
+}
+
+/** Number of line ends in a text. */
+export function lineEnds(text: string): number {
+  let count = 0;
+  for (let at = 0; (at = text.indexOf("\n", at)) >= 0; at++) count++;
+  return count;
+}
+
+/** The end of the last line that is not blank, or of the first line. */
+function endOfRows(text: string): number {
+  let end = text.length;
+  for (let at = end - 1; at >= 0; at--) {
+    const sign = text[at];
+    if (sign === "\n") end = at;
+    else if (sign !== " " && sign !== "\t") break;
+  }
+  return end;
+}
+
+/** Blank lines behind the last row, of which the first line end belongs to that row. */
+function blankLines(end: string, lastRow: () => number): LeftOut | undefined {
+  const count = end.split("\n").length - 2 + (/[ \t]$/.test(end) ? 1 : 0);
+  if (count < 1) return undefined;
+  const line = lastRow() + 1;
+  return { reason: "blank row", line, lastLine: line + count - 1, count, text: "" };
 }
 
 function damage(text: string): Fault | undefined {
@@ -47,7 +76,7 @@ function damage(text: string): Fault | undefined {
   for (const [sign, value] of [["\0", "text with a NUL"], ["\ufffd", "damaged text"]] as const) {
     const at = text.indexOf(sign);
     if (at >= 0) {
-      const line = text.slice(0, at).split("\n").length;
+      const line = lineEnds(text.slice(0, at)) + 1;
       return { argument: "encoding", value, wanted, line };
     }
   }

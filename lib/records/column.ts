@@ -8,6 +8,16 @@ export interface TextColumn {
   readonly optional: boolean;
   /** Whether any text will do, as in a note; a name must not begin with `=`. */
   readonly free: boolean;
+  /** The names that may stand in it; any if left out. */
+  readonly known?: KnownNames;
+}
+
+/** Names that a column may hold. */
+export interface KnownNames {
+  /** The names. */
+  readonly names: { has(name: string): boolean };
+  /** What is said of another name, such as `must be a resin of the catalogue`. */
+  readonly wanted: string;
 }
 
 /** A column of words from a fixed set. */
@@ -68,6 +78,7 @@ export type Filled<C extends Column> = Omit<C, "optional"> & { readonly optional
 /**
  * A column of names.
  *
+ * @param known The names that may stand in it; any if left out.
  * @returns The column.
  *
  * @example
@@ -79,8 +90,9 @@ export type Filled<C extends Column> = Omit<C, "optional"> & { readonly optional
  * assertEquals(rows[0]?.part, "P1");
  * ```
  */
-export function textColumn(): Filled<TextColumn> {
-  return { kind: "text", optional: false, free: false };
+export function textColumn(known?: KnownNames): Filled<TextColumn> {
+  const column = { kind: "text", optional: false, free: false } as const;
+  return known === undefined ? column : { ...column, known };
 }
 
 /**

@@ -1,7 +1,8 @@
 import type { Fault } from "../check/mod.ts";
 import type { Core, Fibre, Reinforcement, Resin } from "../materials/mod.ts";
 import { noteColumn, numberColumn, optional, type RowOf, textColumn } from "./column.ts";
-import { defined, mustBeOneOf, type PartContext, type PartFile } from "./_part_file.ts";
+import type { Catalogue } from "./catalogue.ts";
+import { byLine, defined, known, type PartContext, type PartFile } from "./_part_file.ts";
 import { checkTable } from "./table.ts";
 
 /** A layer of reinforcement in a lay-up schedule. */
@@ -57,23 +58,27 @@ export interface LayupRecord {
 export interface Layups {
   /** The schedules by name. */
   readonly layups: ReadonlyMap<string, LayupRecord>;
-  /** Names, those of schedules with a fault included. */
-  readonly names: ReadonlySet<string>;
+  /** Names, those of schedules with a fault included; none if they could not be read. */
+  readonly names: ReadonlySet<string> | undefined;
 }
 
-const columns = {
-  layup: textColumn(),
-  layer: numberColumn("count", { min: 1, whole: true }),
-  material: textColumn(),
-  resin: optional(textColumn()),
-  angle: numberColumn("angle", { min: -180, max: 180 }),
-  thickness: optional(numberColumn("thickness", { above: 0 })),
-  fibre_fraction: optional(numberColumn("ratio", { above: 0, max: 0.9 })),
-  note: noteColumn(),
-} as const;
+const columnsFor = ({ reinforcements, cores, resins }: Catalogue) =>
+  ({
+    layup: textColumn(),
+    layer: numberColumn("count", { min: 1, whole: true }),
+    material: textColumn(known(namesOf(reinforcements, cores), "reinforcement or core")),
+    resin: optional(textColumn(known(resins, "resin"))),
+    angle: numberColumn("angle", { min: -180, max: 180 }),
+    thickness: optional(numberColumn("thickness", { above: 0 })),
+    fibre_fraction: optional(numberColumn("ratio", { above: 0, max: 0.9 })),
+    note: noteColumn(),
+  }) as const;
 
-type Row = RowOf<typeof columns>;
-type Refuse = (column: keyof typeof columns, value: unknown, wanted: string) => void;
+const namesOf = (...tables: readonly ReadonlyMap<string, unknown>[]): ReadonlySet<string> =>
+  new Set(tables.flatMap((table) => [...table.keys()]));
+
+type Row = RowOf<ReturnType<typeof columnsFor>>;
+type Refuse = (column: keyof Row, value: number | string | undefined, wanted: string) => void;
 
 const file = "layup.csv";
 
@@ -82,58 +87,60 @@ export function readLayups(
   content: Uint8Array | string,
   { catalogue, decimal }: PartContext,
 ): PartFile<Layups> {
+  const columns = columnsFor(catalogue);
   const checked = checkTable(content, { file, columns, ...defined({ decimal }) });
   const faults: Fault[] = [...checked.faults];
-  const { rows, lines, headings, notes } = checked.table;
-  const layups = new Map<string, LayerRecord[]>();
-  // Where a row is bad, the count of its lay-up is not to be trusted.
-  const countable = checked.faults.length === 0;
-  const next = new Map<string, number>();
+  const { rows, lines, headings, notes, written } = checked.table;
+  const schedules = new Map<string, LayerRecord[]>();
+  const expect = layerCounter(checked.faults);
   rows.forEach((row, i) => {
+    const line = lines[i]!;
     const refuse: Refuse = (column, value, wanted) => {
-      const argument = headings.get(column) ?? column;
-      faults.push({ file, line: lines[i]!, argument, value, wanted });
+      const shown = typeof value === "number" ? written(column, value) : value;
+      faults.push({ file, line, argument: headings.get(column) ?? column, value: shown, wanted });
     };
-    const expected = next.get(row.layup) ?? 1;
-    next.set(row.layup, row.layer + 1);
-    if (countable && row.layer !== expected) {
+    const expected = expect(row, line);
+    if (row.layer !== expected) {
       refuse("layer", row.layer, `must be ${expected}: layers count from 1, mould side first`);
     }
+    const layers = schedules.get(row.layup) ?? [];
     const layer = layerOf(row, catalogue, refuse);
-    const layers = layups.get(row.layup) ?? [];
     if (layer !== undefined) layers.push(layer);
-    layups.set(row.layup, layers);
+    schedules.set(row.layup, layers);
   });
-  const records = [...layups].map(([name, layers]): [string, LayupRecord] => [
-    name,
-    Object.freeze({ name, layers: Object.freeze(layers) }),
-  ]);
-  return {
-    content: { layups: new Map(records), names: checked.namesIn("layup") },
-    faults,
-    notes,
+  const layups = new Map(
+    [...schedules].map(([name, layers]): [string, LayupRecord] => [
+      name,
+      Object.freeze({ name, layers: Object.freeze(layers) }),
+    ]),
+  );
+  const names = checked.namesIn("layup");
+  return { content: { layups, names }, faults: byLine(faults), notes };
+}
+
+/**
+ * Tells which layer should come next in a lay-up: the one behind the last, or the row's own where
+ * rows with a fault lie between, for one of those may be the one before it.
+ */
+function layerCounter(faults: readonly Fault[]): (row: Row, line: number) => number {
+  const last = new Map<string, { readonly layer: number; readonly line: number }>();
+  return (row, line) => {
+    const { layer, line: from } = last.get(row.layup) ?? { layer: 0, line: 1 };
+    last.set(row.layup, { layer: row.layer, line });
+    const doubtful = faults.some((fault) => fault.line! > from && fault.line! < line);
+    return doubtful ? row.layer : layer + 1;
   };
 }
 
-function layerOf(
-  row: Row,
-  catalogue: PartContext["catalogue"],
-  refuse: Refuse,
-): LayerRecord | undefined {
+function layerOf(row: Row, catalogue: Catalogue, refuse: Refuse): LayerRecord | undefined {
   const resin = row.resin === undefined ? undefined : catalogue.resins.get(row.resin);
-  if (row.resin !== undefined && resin === undefined) {
-    refuse("resin", row.resin, mustBeOneOf(catalogue.resins.keys(), "resin"));
-  }
-  const reinforcement = catalogue.reinforcements.get(row.material);
   const core = catalogue.cores.get(row.material);
   if (core !== undefined) return coreLayer(row, { core, resin }, refuse);
-  if (reinforcement !== undefined) {
-    const fibre = catalogue.fibres.get(reinforcement.fibre);
-    return reinforcementLayer(row, { reinforcement, fibre, resin }, refuse);
-  }
-  const names = [...catalogue.reinforcements.keys(), ...catalogue.cores.keys()];
-  refuse("material", row.material, mustBeOneOf(names, "reinforcement or core"));
-  return undefined;
+  const reinforcement = catalogue.reinforcements.get(row.material);
+  // Of a name that neither has there is a fault already.
+  if (reinforcement === undefined) return undefined;
+  const fibre = catalogue.fibres.get(reinforcement.fibre);
+  return reinforcementLayer(row, { reinforcement, fibre, resin }, refuse);
 }
 
 function coreLayer(
@@ -164,7 +171,7 @@ function reinforcementLayer(
   const { layer, angle: angleDeg, note } = row;
   if (row.thickness !== undefined) {
     const wanted = "must be empty for a reinforcement: it follows from the fibre fraction";
-    refuse("thickness", `${row.thickness} m`, wanted);
+    refuse("thickness", row.thickness, wanted);
   }
   if (row.resin === undefined) refuse("resin", undefined, "must be given for a reinforcement");
   if (resin === undefined || fibre === undefined) return undefined;

@@ -1,8 +1,15 @@
 import type { Fault } from "../check/mod.ts";
-import { choiceColumn, noteColumn, numberColumn, textColumn } from "./column.ts";
+import {
+  choiceColumn,
+  type Filled,
+  noteColumn,
+  numberColumn,
+  type TextColumn,
+  textColumn,
+} from "./column.ts";
 import type { LayupRecord, Layups } from "./layups.ts";
-import { defined, mustBeOneOf, type PartContext, type PartFile } from "./_part_file.ts";
-import { checkColumns } from "./table.ts";
+import { byLine, defined, layupColumn, type PartContext, type PartFile } from "./_part_file.ts";
+import { checkColumns } from "./column_table.ts";
 
 /** How a specimen was loaded. */
 export type Loading = "three-point" | "quarter-point" | "third-point" | "cantilever";
@@ -38,19 +45,20 @@ export interface LoadTestRecord {
   readonly lines: Uint32Array;
 }
 
-const columns = {
-  test: textColumn(),
-  specimen: textColumn(),
-  layup: textColumn(),
-  loading: choiceColumn("three-point", "quarter-point", "third-point", "cantilever"),
-  span: numberColumn("length", { above: 0 }),
-  width: numberColumn("length", { above: 0 }),
-  thickness: numberColumn("thickness", { above: 0 }),
-  load: numberColumn("force"),
-  deflection: numberColumn("length"),
-  branch: choiceColumn("loading", "unloading"),
-  note: noteColumn(),
-} as const;
+const columnsFor = (layup: Filled<TextColumn>) =>
+  ({
+    test: textColumn(),
+    specimen: textColumn(),
+    layup,
+    loading: choiceColumn("three-point", "quarter-point", "third-point", "cantilever"),
+    span: numberColumn("length", { above: 0 }),
+    width: numberColumn("length", { above: 0 }),
+    thickness: numberColumn("thickness", { above: 0 }),
+    load: numberColumn("force"),
+    deflection: numberColumn("length"),
+    branch: choiceColumn("loading", "unloading"),
+    note: noteColumn(),
+  }) as const;
 
 const file = "load_tests.csv";
 
@@ -62,6 +70,7 @@ export function readLoadTests(
   content: Uint8Array | string,
   { decimal, layups, names }: Layups & Pick<PartContext, "decimal">,
 ): PartFile<readonly LoadTestRecord[]> {
+  const columns = columnsFor(layupColumn(names));
   const { table, faults: found } = checkColumns(content, {
     file,
     columns,
@@ -69,26 +78,25 @@ export function readLoadTests(
   });
   const faults: Fault[] = [...found];
   const cells = table.columns;
-  const refuse = (row: number, column: keyof typeof columns, wanted: string): void => {
-    const value = cells[column][row];
-    const argument = table.headings.get(column) ?? column;
-    faults.push({ file, line: table.lines[row]!, argument, value, wanted });
-  };
   const records: LoadTestRecord[] = [];
   for (const [test, rows] of rowsByTest(cells.test, table.count)) {
     const first = rows[0]!;
     for (const column of constants) {
-      const values = cells[column];
-      const other = rows.find((row) => values[row] !== values[first]);
+      const shown = (row: number): string => {
+        const value = cells[column][row]!;
+        return typeof value === "number" ? table.written(column, value) : value;
+      };
+      const other = rows.find((row) => cells[column][row] !== cells[column][first]);
       if (other === undefined) continue;
-      const was = JSON.stringify(values[first]);
-      const wanted = `must be ${was} as in line ${table.lines[first]} of test ${test}`;
-      refuse(other, column, typeof values[first] === "number" ? `${wanted} (both in SI)` : wanted);
+      faults.push({
+        file,
+        line: table.lines[other]!,
+        argument: table.headings.get(column) ?? column,
+        value: shown(other),
+        wanted: `must be ${shown(first)} as in line ${table.lines[first]} of test ${test}`,
+      });
     }
     const layup = layups.get(cells.layup[first]!);
-    if (!names.has(cells.layup[first]!)) {
-      refuse(first, "layup", mustBeOneOf(names, "lay-up of layup.csv"));
-    }
     if (layup === undefined) continue;
     records.push(Object.freeze({
       test,
@@ -105,7 +113,7 @@ export function readLoadTests(
       lines: Uint32Array.from(rows, (row) => table.lines[row]!),
     }));
   }
-  return { content: Object.freeze(records), faults, notes: table.notes };
+  return { content: Object.freeze(records), faults: byLine(faults), notes: table.notes };
 }
 
 function rowsByTest(tests: readonly string[], count: number): Map<string, number[]> {

@@ -10,6 +10,7 @@ export * from "./delimiter.ts";
 export * from "./left_out.ts";
 export { type DecimalSign, type NumberCell, readNumberCell } from "./number_cell.ts";
 export * from "./table.ts";
+export * from "./column_table.ts";
 export { type TableContent, tableText, type TableTextOptions } from "./table_text.ts";
 export * from "./catalogue.ts";
 export type { CoreLayer, LayerRecord, LayupRecord, ReinforcementLayer } from "./layups.ts";

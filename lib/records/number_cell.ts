@@ -4,42 +4,6 @@ export type DecimalSign = "." | ",";
 /** A cell read as a number: the number, or what would be accepted instead. */
 export type NumberCell = { readonly value: number } | { readonly wanted: string };
 
-/** Powers of ten that a double holds exactly. */
-const powers = Float64Array.from({ length: 23 }, (_, i) => Number(`1e${i}`));
-const largestExact = 2 ** 53;
-
-/**
- * The usual numbers of a table, fast: digits with a sign and a decimal sign, 15 or so of them.
- * Both halves of the last division are exact, so that the quotient is rounded once, as by `Number`.
- *
- * @param text The cell.
- * @param decimal Character code of the decimal sign.
- * @returns The number, or NaN for any other text (which may still be a number).
- */
-export function plainNumber(text: string, decimal: number): number {
-  const length = text.length;
-  let i = 0;
-  const negative = text.charCodeAt(0) === 45;
-  if (negative) i = 1;
-  let digits = 0;
-  let fraction = -1;
-  let whole = 0;
-  for (; i < length; i++) {
-    const code = text.charCodeAt(i);
-    if (code >= 48 && code <= 57) {
-      whole = whole * 10 + (code - 48);
-      digits++;
-    } else if (code === decimal && fraction < 0 && digits > 0) {
-      fraction = digits;
-    } else {
-      return NaN;
-    }
-  }
-  if (digits === 0 || fraction === digits || whole >= largestExact || digits > 22) return NaN;
-  const value = fraction < 0 ? whole : whole / powers[digits - fraction]!;
-  return negative ? -value : value;
-}
-
 const numberWithPoint = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,4})?$/;
 const numberWithComma = /^[+-]?(?:\d+(?:,\d+)?|,\d+)(?:[eE][+-]?\d{1,4})?$/;
 

@@ -106,7 +106,7 @@ export function partFromFiles(source: PartSource): PartRecord {
   const context = { catalogue, ...defined({ decimal }) };
   const layups = layup === undefined ? undefined : gather(readLayups(layup, context));
   // Without schedules nothing can be said about the names in the other tables.
-  const schedules = { ...context, ...(layups ?? { layups: new Map(), names: everyName }) };
+  const schedules = { ...context, ...(layups ?? { layups: new Map(), names: undefined }) };
   const read = <Content>(
     file: (typeof optionalFiles)[number],
     reader: (content: Uint8Array | string) => PartFile<Content>,
@@ -138,9 +138,6 @@ export function partFromFiles(source: PartSource): PartRecord {
     notes: Object.freeze(notes),
   });
 }
-
-/** Stands for the names of schedules that could not be read: any name may be one of them. */
-const everyName: ReadonlySet<string> = Object.assign(new Set<string>(), { has: () => true });
 
 function ownTables(
   files: ReadonlyMap<string, Uint8Array | string>,

@@ -1,7 +1,7 @@
-import type { Fault } from "../check/mod.ts";
 import type { Filler, Resin } from "../materials/mod.ts";
 import { noteColumn, numberColumn, optional, textColumn } from "./column.ts";
-import { defined, mustBeOneOf, type PartContext, type PartFile } from "./_part_file.ts";
+import type { Catalogue } from "./catalogue.ts";
+import { defined, known, type PartContext, type PartFile } from "./_part_file.ts";
 import { checkTable } from "./table.ts";
 
 /** A batch of putty: the filler's cup weighed, and the resin that is there for it. */
@@ -24,16 +24,17 @@ export interface PuttyRecord {
   readonly note?: string;
 }
 
-const columns = {
-  batch: textColumn(),
-  resin: textColumn(),
-  filler: textColumn(),
-  cup_volume: numberColumn("volume", { above: 0 }),
-  cup_filler_mass: numberColumn("mass", { above: 0 }),
-  resin_mass: numberColumn("mass", { above: 0 }),
-  target_density: optional(numberColumn("density", { above: 0 })),
-  note: noteColumn(),
-} as const;
+const columnsFor = ({ resins, fillers }: Catalogue) =>
+  ({
+    batch: textColumn(),
+    resin: textColumn(known(resins, "resin")),
+    filler: textColumn(known(fillers, "filler")),
+    cup_volume: numberColumn("volume", { above: 0 }),
+    cup_filler_mass: numberColumn("mass", { above: 0 }),
+    resin_mass: numberColumn("mass", { above: 0 }),
+    target_density: optional(numberColumn("density", { above: 0 })),
+    note: noteColumn(),
+  }) as const;
 
 const file = "putty.csv";
 
@@ -42,29 +43,19 @@ export function readPutty(
   content: Uint8Array | string,
   { catalogue, decimal }: PartContext,
 ): PartFile<readonly PuttyRecord[]> {
-  const { table, faults: found } = checkTable(content, { file, columns, ...defined({ decimal }) });
-  const faults: Fault[] = [...found];
-  const records: PuttyRecord[] = [];
-  table.rows.forEach((row, i) => {
-    const refuse = (argument: "resin" | "filler", names: Iterable<string>): void => {
-      const wanted = mustBeOneOf(names, argument);
-      faults.push({ file, line: table.lines[i]!, argument, value: row[argument], wanted });
-    };
-    const resin = catalogue.resins.get(row.resin);
-    const filler = catalogue.fillers.get(row.filler);
-    if (resin === undefined) refuse("resin", catalogue.resins.keys());
-    if (filler === undefined) refuse("filler", catalogue.fillers.keys());
-    if (resin === undefined || filler === undefined) return;
-    records.push(defined({
+  const columns = columnsFor(catalogue);
+  const { table, faults } = checkTable(content, { file, columns, ...defined({ decimal }) });
+  const records = table.rows.map((row): PuttyRecord =>
+    defined({
       batch: row.batch,
-      resin,
-      filler,
+      resin: catalogue.resins.get(row.resin)!,
+      filler: catalogue.fillers.get(row.filler)!,
       cupVolume: row.cup_volume,
       cupFillerMass: row.cup_filler_mass,
       resinMass: row.resin_mass,
       targetDensity: row.target_density,
       note: row.note,
-    }));
-  });
+    })
+  );
   return { content: Object.freeze(records), faults, notes: table.notes };
 }

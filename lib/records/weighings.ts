@@ -1,14 +1,16 @@
 import type { Fault } from "../check/mod.ts";
 import {
   choiceColumn,
+  type Filled,
   noteColumn,
   numberColumn,
   optional,
   type RowOf,
+  type TextColumn,
   textColumn,
 } from "./column.ts";
 import type { LayupRecord, Layups } from "./layups.ts";
-import { defined, mustBeOneOf, type PartContext, type PartFile } from "./_part_file.ts";
+import { byLine, defined, layupColumn, type PartContext, type PartFile } from "./_part_file.ts";
 import { checkTable } from "./table.ts";
 
 /** A measured figure with its standard uncertainty, both in the unit of the figure. */
@@ -62,30 +64,31 @@ const mass = numberColumn("mass", { above: 0 });
 const someMass = numberColumn("mass", { min: 0 });
 const thickness = numberColumn("thickness", { above: 0 });
 
-const columns = {
-  part: textColumn(),
-  layup: textColumn(),
-  process: choiceColumn("hand", "bagged", "infused"),
-  date: optional(textColumn()),
-  length: optional(length),
-  width: optional(length),
-  length_u: optional(numberColumn("length", { min: 0 })),
-  width_u: optional(numberColumn("length", { min: 0 })),
-  area: optional(area),
-  area_u: optional(numberColumn("area", { min: 0 })),
-  dry_cloth_mass: optional(mass),
-  core_mass: optional(someMass),
-  core_sealed: optional(choiceColumn("yes", "no")),
-  other_mass: optional(someMass),
-  part_mass: mass,
-  scale_u: someMass,
-  thickness: optional(thickness),
-  thickness_u: optional(numberColumn("thickness", { min: 0 })),
-  note: noteColumn(),
-} as const;
+const columnsFor = (layup: Filled<TextColumn>) =>
+  ({
+    part: textColumn(),
+    layup,
+    process: choiceColumn("hand", "bagged", "infused"),
+    date: optional(textColumn()),
+    length: optional(length),
+    width: optional(length),
+    length_u: optional(numberColumn("length", { min: 0 })),
+    width_u: optional(numberColumn("length", { min: 0 })),
+    area: optional(area),
+    area_u: optional(numberColumn("area", { min: 0 })),
+    dry_cloth_mass: optional(mass),
+    core_mass: optional(someMass),
+    core_sealed: optional(choiceColumn("yes", "no")),
+    other_mass: optional(someMass),
+    part_mass: mass,
+    scale_u: someMass,
+    thickness: optional(thickness),
+    thickness_u: optional(numberColumn("thickness", { min: 0 })),
+    note: noteColumn(),
+  }) as const;
 
-type Row = RowOf<typeof columns>;
-type Refuse = (column: keyof typeof columns, value: unknown, wanted: string) => void;
+type Row = RowOf<ReturnType<typeof columnsFor>>;
+type Refuse = (column: keyof Row, value: number | string | undefined, wanted: string) => void;
 
 const file = "weighings.csv";
 
@@ -94,33 +97,31 @@ export function readWeighings(
   content: Uint8Array | string,
   { decimal, layups, names }: Layups & Pick<PartContext, "decimal">,
 ): PartFile<readonly WeighingRecord[]> {
+  const columns = columnsFor(layupColumn(names));
   const checked = checkTable(content, { file, columns, ...defined({ decimal }) });
   const faults: Fault[] = [...checked.faults];
-  const { rows, lines, headings } = checked.table;
+  const { rows, lines, headings, written } = checked.table;
   const notes = [...checked.table.notes];
   const seen = new Map<string, number>();
   const records: WeighingRecord[] = [];
   rows.forEach((row, i) => {
     const line = lines[i]!;
     const refuse: Refuse = (column, value, wanted) => {
-      faults.push({ file, line, argument: headings.get(column) ?? column, value, wanted });
+      const shown = typeof value === "number" ? written(column, value) : value;
+      faults.push({ file, line, argument: headings.get(column) ?? column, value: shown, wanted });
     };
     const earlier = seen.get(row.part);
     if (earlier === undefined) seen.set(row.part, line);
     else refuse("part", row.part, `must be a name of its own: line ${earlier} has it too`);
-    if (!names.has(row.layup)) {
-      refuse("layup", row.layup, mustBeOneOf(names, "lay-up of layup.csv"));
-    }
     const layup = layups.get(row.layup);
     const size = sizeOf(row, refuse);
     checkUncertainties(row, refuse);
     if (layup === undefined || size === undefined) return;
     checkCore(row, layup, refuse);
-    const unsure = size.exact ? "its area" : "";
-    if (unsure !== "") notes.push(`${file} line ${line}: ${unsure} is counted as exact (no _u)`);
+    if (size.exact) notes.push(`${file} line ${line}: the area is counted as exact (no _u)`);
     records.push(recordOf(row, { layup, size, line }));
   });
-  return { content: Object.freeze(records), faults, notes };
+  return { content: Object.freeze(records), faults: byLine(faults), notes };
 }
 
 interface Size {
@@ -135,7 +136,7 @@ function sizeOf(row: Row, refuse: Refuse): Size | undefined {
   if (row.area !== undefined) {
     const surplus = row.length === undefined ? "width" : "length";
     if (row[surplus] !== undefined) {
-      refuse(surplus, `${row[surplus]} m`, "must be empty where the area is given");
+      refuse(surplus, row[surplus], "must be empty where the area is given");
       return undefined;
     }
     const u = row.area_u ?? 0;
@@ -163,10 +164,10 @@ function checkUncertainties(row: Row, refuse: Refuse): void {
     if (u === undefined) continue;
     const value = row[name];
     if (value === undefined) refuse(`${name}_u`, u, `must be empty where there is no ${name}`);
-    else if (!(u < value)) refuse(`${name}_u`, `${u} in SI`, `must be below the ${name} itself`);
+    else if (!(u < value)) refuse(`${name}_u`, u, `must be below the ${name} itself`);
   }
   if (!(row.scale_u < row.part_mass)) {
-    refuse("scale_u", `${row.scale_u} kg`, "must be below the mass of the part");
+    refuse("scale_u", row.scale_u, "must be below the mass of the part");
   }
 }
 
@@ -177,7 +178,7 @@ function checkCore(row: Row, layup: LayupRecord, refuse: Refuse): void {
   }
   if (!cored && row.core_mass !== undefined && row.core_mass > 0) {
     const wanted = `must be 0 or empty: lay-up ${layup.name} has no core`;
-    refuse("core_mass", `${row.core_mass} kg`, wanted);
+    refuse("core_mass", row.core_mass, wanted);
   }
 }
 

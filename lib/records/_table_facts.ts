@@ -1,0 +1,61 @@
+import { type Fault, InputError } from "../check/mod.ts";
+import type { Columns } from "./column.ts";
+import { decodeText } from "./decode.ts";
+import { describeLeftOut } from "./left_out.ts";
+import { byLine } from "./_part_file.ts";
+import { type Scan, scan } from "./_scan.ts";
+import type { TableFacts, TableOptions } from "./table.ts";
+
+/** Of a table that could not be decoded. */
+export const noFacts: TableFacts = {
+  lines: new Uint32Array(),
+  headings: new Map(),
+  written: String,
+  leftOut: [],
+  notes: [],
+};
+
+/** Reads a table with all that is wrong with it, the encoding included. */
+export function scanSource<C extends Columns>(
+  source: string | Uint8Array,
+  options: TableOptions<C>,
+): Scan | { readonly decodeFaults: readonly Fault[] } {
+  const { file, encoding } = options;
+  try {
+    return scan(
+      typeof source === "string" ? source : decodeText(source, {
+        ...(file === undefined ? {} : { file }),
+        ...(encoding === undefined ? {} : { encoding }),
+      }),
+      options,
+    );
+  } catch (error) {
+    if (error instanceof InputError) return { decodeFaults: error.faults };
+    throw error;
+  }
+}
+
+/** What is known of a table beside its cells. */
+export function factsOf(read: Scan, file = "table"): TableFacts {
+  return {
+    lines: read.lines,
+    headings: new Map([...read.fields].map(([name, field]) => [name, field.heading])),
+    written(column, value): string {
+      const field = read.fields.get(column);
+      const unit = field?.kind === "number" ? field.unit : undefined;
+      if (unit === undefined) return String(value);
+      const figure = String(Number(unit.fromSI(value).toPrecision(12)));
+      return unit.unit === "1" ? figure : `${figure} ${unit.unit}`;
+    },
+    leftOut: read.leftOut,
+    notes: [
+      ...read.notes.map((note) => `${file}: ${note}`),
+      ...read.leftOut.map((part) => describeLeftOut(part, file)),
+    ],
+  };
+}
+
+/** The faults with their file, in the order of their lines. */
+export function named(faults: readonly Fault[], file = "table"): readonly Fault[] {
+  return byLine(faults.map((fault) => ({ file, ...fault })));
+}
