@@ -10,7 +10,9 @@ export function checkNumbers(
   if (!(isList && values.length > 0)) {
     check.refuse(argument, values, "must be a flat list of one or more numbers");
   }
-  for (let i = 0; i < values.length; i++) check.finite(`${argument} entry ${i}`, values[i]!);
+  for (let i = 0; i < values.length; i++) {
+    if (!Number.isFinite(values[i])) check.finite(`${argument} entry ${i}`, values[i]!);
+  }
   return values;
 }
 

@@ -15,3 +15,4 @@ export * from "./line_fit.ts";
 export * from "./line_prediction.ts";
 export * from "./regression.ts";
 export * from "./group_fit.ts";
+export * from "./monte_carlo.ts";

@@ -95,7 +95,7 @@ export type NamedNumbers<K extends string> = Readonly<Record<K, number>>;
 export function propagate<K extends string>(
   f: (values: NamedNumbers<K>) => number,
   inputs: Readonly<Record<K, UncertainInput>>,
-  options: PropagateOptions<K> = {},
+  options: PropagateOptions<NoInfer<K>> = {},
 ): Propagated<K> {
   const wrapped = (values: NamedNumbers<K>): { result: number } => ({ result: f(values) });
   return propagateTogether(wrapped, inputs, options).results.result;
@@ -133,7 +133,7 @@ export function propagate<K extends string>(
 export function propagateTogether<K extends string, R extends string>(
   f: (values: NamedNumbers<K>) => Readonly<Record<R, number>>,
   inputs: Readonly<Record<K, UncertainInput>>,
-  options: PropagateOptions<K> = {},
+  options: PropagateOptions<NoInfer<K>> = {},
 ): PropagatedTogether<K, R> {
   const names = checkInputs(check, inputs);
   const correlation = correlationMatrix(check, names, options.correlations ?? []);

@@ -2,7 +2,7 @@ import { checksFor } from "../check/mod.ts";
 import { normalQuantile } from "./normal.ts";
 import { checkInside } from "./probability_private.ts";
 import { studentTQuantile } from "./student_t.ts";
-import { checkUncertain, effectiveDof } from "./uncertain_private.ts";
+import { checkUncertain, effectiveDof, LIMIT_DIVISOR } from "./uncertain_private.ts";
 
 const check = checksFor("state the uncertainty");
 
@@ -14,20 +14,16 @@ export interface Uncertain {
   readonly u: number;
 }
 
-/** A value whose uncertainty may itself rest on few readings. */
-export interface UncertainInput extends Uncertain {
-  /** Degrees of freedom behind u; left out where u is as good as known [1]. */
-  readonly dof?: number;
-}
-
 /** What is believed of a value between two limits. */
 export type LimitShape = "rectangular" | "triangular" | "arcsine";
 
-const DIVISOR: Readonly<Record<LimitShape, number>> = {
-  rectangular: Math.sqrt(3),
-  triangular: Math.sqrt(6),
-  arcsine: Math.SQRT2,
-};
+/** A value with uncertainty, as an input that may be drawn at random. */
+export interface UncertainInput extends Uncertain {
+  /** Degrees of freedom behind u; left out where u is as good as known [1]. */
+  readonly dof?: number;
+  /** How the value is spread; normal unless said, Student's t where there are dof. */
+  readonly shape?: "normal" | LimitShape;
+}
 
 /**
  * Standard uncertainty of a value known to lie within a half-width on both sides.
@@ -42,7 +38,7 @@ const DIVISOR: Readonly<Record<LimitShape, number>> = {
  * @param value Best estimate: the middle [any unit].
  * @param halfWidth Distance a from the middle to either limit [unit of the value].
  * @param shape What is believed between the limits; rectangular unless said.
- * @returns The value with its standard uncertainty.
+ * @returns The value with its standard uncertainty and shape.
  * @throws {InputError} If the value is not a finite number, the half-width is negative or the shape
  * is not one of the three.
  *
@@ -58,11 +54,11 @@ export function fromHalfWidth(
   value: number,
   halfWidth: number,
   shape: LimitShape = "rectangular",
-): Uncertain {
+): UncertainInput {
   check.finite("value", value);
   check.nonNegative("half-width", halfWidth);
   check.oneOf("shape", shape, ["rectangular", "triangular", "arcsine"]);
-  return { value, u: halfWidth / DIVISOR[shape] };
+  return { value, u: halfWidth / LIMIT_DIVISOR[shape], shape };
 }
 
 /**
@@ -75,7 +71,7 @@ export function fromHalfWidth(
  * Source: JCGM 100:2008 (GUM), 4.3.7.
  *
  * @param range The two ends [any unit].
- * @returns The middle with its standard uncertainty.
+ * @returns The middle with its standard uncertainty, rectangular.
  * @throws {InputError} If an end is not a finite number or they are the wrong way round.
  *
  * @example
@@ -88,12 +84,12 @@ export function fromHalfWidth(
  * assertAlmostEquals(modulus.u / 1e9, Math.sqrt(3), 1e-12);
  * ```
  */
-export function fromRange(range: { readonly low: number; readonly high: number }): Uncertain {
+export function fromRange(range: { readonly low: number; readonly high: number }): UncertainInput {
   const { low, high } = check.object("range", range);
   check.finite("low end", low);
   check.finite("high end", high);
   if (!(high >= low)) check.refuse("high end", high, `must not be below the low end ${low}`);
-  return { value: low + (high - low) / 2, u: (high - low) / Math.sqrt(12) };
+  return { value: low + (high - low) / 2, u: (high - low) / Math.sqrt(12), shape: "rectangular" };
 }
 
 /**

@@ -1,5 +1,12 @@
 import type { Checks } from "../check/mod.ts";
-import type { UncertainInput } from "./uncertain.ts";
+import type { LimitShape, UncertainInput } from "./uncertain.ts";
+
+/** Half-width over standard deviation of each shape between two limits. */
+export const LIMIT_DIVISOR: Readonly<Record<LimitShape, number>> = {
+  rectangular: Math.sqrt(3),
+  triangular: Math.sqrt(6),
+  arcsine: Math.SQRT2,
+};
 
 /** Checks a value with uncertainty, and returns it. */
 export function checkUncertain(
@@ -12,6 +19,14 @@ export function checkUncertain(
   check.nonNegative(`uncertainty of ${argument}`, uncertain.u);
   if (uncertain.dof !== undefined) {
     check.positive(`degrees of freedom of ${argument}`, uncertain.dof);
+  }
+  if (uncertain.shape !== undefined) {
+    check.oneOf(`shape of ${argument}`, uncertain.shape, [
+      "normal",
+      "rectangular",
+      "triangular",
+      "arcsine",
+    ]);
   }
   return uncertain;
 }
