@@ -36,12 +36,12 @@ export async function readCommand(
   const found = await notebookNames(folder).catch(() => {
     throw new UsageError(`there is no folder ${folder}`);
   });
+  if (found.length === 0) throw new UsageError(`there is no notebook in ${folder}`);
   const names = positionals.map((name) => name.replace(/^.*[\\/]/, "").replace(/\.ipynb$/, ""));
   const unknown = names.filter((name) => !found.includes(name));
   if (unknown.length > 0) {
     throw new UsageError(`no notebook ${unknown.join(", ")}; there are: ${found.join(", ")}`);
   }
-  if (found.length === 0) throw new UsageError(`there is no notebook in ${folder}`);
   if (values.part !== undefined && (values.store || values.check)) {
     throw new UsageError("what is stored belongs to the notebooks' own part: leave --part out");
   }
@@ -88,7 +88,8 @@ async function partFolder(part: string, from: string): Promise<string> {
   const isFolder = await Deno.stat(whole).then((info) => info.isDirectory, () => false);
   if (!isFolder) throw new UsageError(`--part: there is no folder ${whole}`);
   const inside = relative(ROOT, whole);
-  return inside.startsWith("..") || isAbsolute(inside) ? whole : inside.replaceAll("\\", "/");
+  const path = inside.startsWith("..") || isAbsolute(inside) ? whole : inside;
+  return Deno.build.os === "windows" ? path.replaceAll("\\", "/") : path;
 }
 
 /** The answers and where to look, for the end of a run. */
@@ -125,7 +126,7 @@ async function main(): Promise<number> {
     return failed || result.stale.length > 0 ? 1 : 0;
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
-    console.error(`${error.message}\n\n${HELP}`);
+    console.error(`${error.message}\ndeno task notebooks --help shows what there is.`);
     return 2;
   }
 }
