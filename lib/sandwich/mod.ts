@@ -1,9 +1,21 @@
 /**
  * How far does it bend, and what gives first?
  *
+ * Beams: z counts up from the middle of the core, load and deflection down, sagging moments and
+ * tension positive, P the total load. Panels: deflection positive with the load, moments and
+ * forces for each metre of width, Q the plain shear force.
+ *
  * @module
  */
 export type { Lamina, LaminaStrengths, Ply, Stack } from "../materials/mod.ts";
+export type {
+  LaminateStrain,
+  LaminateStress,
+  PlyPoint,
+  PlyResponse,
+  PlyStrain,
+  PlyStress,
+} from "../laminate/mod.ts";
 export * from "./beam_section.ts";
 export * from "./stack_section.ts";
 export * from "./beam_load_cases.ts";
@@ -11,3 +23,12 @@ export * from "./beam_deflection.ts";
 export * from "./beam_along_span.ts";
 export * from "./beam_stress.ts";
 export * from "./face_stability.ts";
+export * from "./panel_stiffness.ts";
+export * from "./panel.ts";
+export * from "./solve_panel.ts";
+export * from "./levy.ts";
+export * from "./navier.ts";
+export * from "./ritz.ts";
+export * from "./panel_field.ts";
+export * from "./panel_frequency.ts";
+export * from "./panel_buckling.ts";

@@ -1,14 +1,12 @@
-import { type Checks, checksFor } from "../check/mod.ts";
+import { checksFor } from "../check/mod.ts";
 import { rotatedCompliance, rotatedStiffness } from "../laminate/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
 import { inverse3 } from "../numeric/mod.ts";
 import { assembleSection, type UnplacedLayer } from "./assemble_section_private.ts";
 import type { BeamSection } from "./beam_section.ts";
+import { checkPlies, coreIndexOf, transverseModuli } from "./core_of_stack_private.ts";
 
 const check = checksFor("compute the beam section of the stack");
-
-/** The core must hold more than this share of the stack's shear compliance Σ t/G. */
-const CORE_SHARE = 0.5;
 
 /** How a beam is cut from a stack. */
 export interface StripOfStack {
@@ -29,7 +27,7 @@ export interface StripOfStack {
  * Formula: in a face with a = A⁻¹, Ei = Q̄11 + (a12/a11) Q̄12 + (a16/a11) Q̄16; core E = 1/S̄11,
  * G = G13 cos² + G23 sin²; then as `sandwichSection`
  *
- * Range: narrow beams. The core is the layer with most of Σ t/G, and lies inside.
+ * Range: narrow beams. The core is the layer with over 0.9 of Σ t/G, and lies inside.
  *
  * Source: classical lamination theory for each face; Allen (1969), chapter 2, from memory.
  *
@@ -57,12 +55,9 @@ export function sectionFromStack(stack: Stack, strip: StripOfStack): BeamSection
   checkPlies(check, stack, 3);
   check.object("strip", strip);
   check.positive("width", strip.width, "m");
-  const coreIndex = strip.coreIndex ?? findCore(stack);
-  if (!(Number.isInteger(coreIndex) && coreIndex > 0 && coreIndex < stack.length - 1)) {
-    check.refuse("core index", coreIndex, `must be a layer inside: 1 to ${stack.length - 2}`);
-  }
+  const coreIndex = coreIndexOf(check, stack, strip.coreIndex);
   const core = stack[coreIndex] as Ply;
-  return assembleSection({ width: strip.width, coreG: shearModulusAlongX(core) }, [
+  return assembleSection({ width: strip.width, coreG: transverseModuli(core).Gxz }, [
     ...faceLayers(stack.slice(0, coreIndex), "bottom face"),
     {
       part: "core",
@@ -118,12 +113,6 @@ export function solidSectionFromStack(stack: Stack, width: number): BeamSection 
   return assembleSection({ width, coreG: 0 }, split);
 }
 
-/** Shear modulus of a layer in the plane of x and the thickness [Pa]. */
-function shearModulusAlongX({ lamina, angleDeg }: Ply): number {
-  const cosine = Math.cos(angleDeg * Math.PI / 180);
-  return lamina.G23 + (lamina.G13 - lamina.G23) * cosine * cosine;
-}
-
 /** The plies of one face, each with the modulus it has inside the face. */
 function faceLayers(
   plies: readonly Ply[],
@@ -141,31 +130,5 @@ function faceLayers(
   return plies.map(({ thickness }, i) => {
     const { Q11, Q12, Q16 } = stiffness[i] as (typeof stiffness)[number];
     return { part, thickness, E: Q11 + Q12 * (a12 / a11) + Q16 * (a16 / a11) };
-  });
-}
-
-/** The layer with most of the shear compliance; -1 if none has. */
-function findCore(stack: Stack): number {
-  const compliances = stack.map((ply) => ply.thickness / shearModulusAlongX(ply));
-  const total = compliances.reduce((sum, value) => sum + value, 0);
-  const index = compliances.findIndex((value) => value > CORE_SHARE * total);
-  return index >= 0 ? index : check.refuse(
-    "stack",
-    stack,
-    "must have a core inside, one layer softer in shear than all others together: name it by " +
-      "its index, or use solidSectionFromStack",
-  );
-}
-
-/** Refuses a stack whose plies cannot be meant. */
-function checkPlies(check: Checks, stack: Stack, least: number): void {
-  check.list("stack", stack, least);
-  stack.forEach((ply, i) => {
-    check.object(`ply ${i + 1}`, ply);
-    check.object(`lamina of ply ${i + 1}`, ply.lamina);
-    check.positive(`thickness of ply ${i + 1}`, ply.thickness, "m");
-    check.finite(`angle of ply ${i + 1}`, ply.angleDeg, "°");
-    check.positive(`G13 of ply ${i + 1}`, ply.lamina.G13, "Pa");
-    check.positive(`G23 of ply ${i + 1}`, ply.lamina.G23, "Pa");
   });
 }

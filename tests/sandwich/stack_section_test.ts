@@ -136,7 +136,8 @@ Deno.test("a stack that cannot be a sandwich is refused", () => {
   refused(undefined, "stack is missing, must be a list of 3 or more");
   refused([face, face], "stack is a list of 2, must be a list of 3 or more");
   refused([face, face, face], "must have a core inside");
-  refused([ply(core, 0.01), face, face], "core index is 0, must be a layer inside: 1 to 1");
+  refused([ply(core, 0.01), face, face], "must have a core inside");
+  refused([face, ply(core, 0.01), face], "core index is 0, must be a layer inside: 1 to 1", 0);
   refused([face, ply(core, 0.01), face], "core index is 2", 2);
   refused([face, ply(core, 0), face], "thickness of ply 2 is 0 m");
   refused([face, undefined, face], "ply 2 is missing");

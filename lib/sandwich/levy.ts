@@ -1,0 +1,212 @@
+import { checksFor } from "../check/mod.ts";
+import { solveWave } from "./levy_wave_private.ts";
+import type { Panel, PanelPoint } from "./panel.ts";
+import { checkPanel } from "./panel_checks_private.ts";
+import {
+  profileAt,
+  type SeparableLoad,
+  separableLoads,
+  sineCoefficient,
+} from "./panel_load_private.ts";
+import { plateConstants, swapAxes, swapPoint } from "./panel_plate_private.ts";
+import { acceleratedSum } from "./series_sum_private.ts";
+import { stripAt, type StripState } from "./strip_private.ts";
+
+const check = checksFor("solve the panel by sine waves");
+
+/** A panel's solution that can be asked at any place. */
+export interface LevySolution {
+  /** The state at a place x, y [m]. */
+  at(x: number, y: number): PanelPoint;
+  /** Where the equations come from. */
+  readonly source: string;
+}
+
+/** Most waves summed plainly before the rest is extrapolated. */
+const MOST_WAVES = 600;
+
+/** A wave below this share of the largest so far no longer counts. */
+const NEGLIGIBLE = 1e-17;
+
+/**
+ * Solves a panel with two opposite edges on hard simple supports, the other two held in any way,
+ * by one exact solution across for each sine wave along.
+ *
+ * Every quantity converges, edge forces too: what the waves add up to away from the edges is
+ * known in closed form (a strip), the rest dies away with the distance from edges and ends of a
+ * load, and right there the tail of the series is extrapolated. Q is the plain shear force, not
+ * Kirchhoff's edge reaction.
+ *
+ * Formula: w = Σ W(y) sin αx, φx = Σ X(y) cos αx, φy = Σ Y(y) sin αx, α = mπ/a, with W, X, Y from
+ * the sixth-order equation across
+ *
+ * Range: orthotropic (no plies askew), first-order shear or a thin plate; no point supports.
+ * Under the rim of a patch forces jump, and exactly there the value is half-way.
+ *
+ * Source: M. Lévy's method, Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells (1959),
+ * chapter 5; with shear as in J. N. Reddy, Mechanics of Laminated Composite Plates and Shells
+ * (2004), from memory, derived anew.
+ *
+ * @param panel The panel; its edges at x0 and x1, or at y0 and y1, are "simple".
+ * @returns The solution, to be asked at any place.
+ * @throws {InputError} If the panel cannot be meant, no two opposite edges are "simple", plies lie
+ * askew, or it has point supports.
+ *
+ * @example The middle of a thin square panel: 0.00406 q a⁴/D
+ * ```ts
+ * import { allEdges, isotropicPanel, levyPanel } from "@laminate/notebooks/sandwich";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const stiffness = isotropicPanel({ E: 1, nu: 0.3, thickness: 1, density: 1 }, "rigid");
+ * const { at } = levyPanel({
+ *   length: 1,
+ *   width: 1,
+ *   stiffness,
+ *   edges: allEdges("simple"),
+ *   loads: [{ kind: "uniform", pressure: 1 }],
+ * });
+ * assertAlmostEquals(at(0.5, 0.5).deflection * stiffness.D11, 0.00406, 5e-6);
+ * ```
+ */
+export function levyPanel(panel: Panel): LevySolution {
+  checkPanel(check, panel);
+  if ((panel.supports ?? []).length > 0) {
+    check.refuse("supports", panel.supports, "must be none: use ritzPanel for point supports");
+  }
+  const { edges } = panel;
+  const alongX = edges.x0 === "simple" && edges.x1 === "simple";
+  if (!alongX && !(edges.y0 === "simple" && edges.y1 === "simple")) {
+    check.refuse("edges", edges, 'must have two opposite ones "simple": use ritzPanel for others');
+  }
+  const own = alongX ? panel : swapAxes(panel);
+  const parts = separableLoads(check, own).map((load) => loadedPart(own, load));
+  const solved = (x: number, y: number): PanelPoint =>
+    atEdges(own, parts.reduce((sum, part) => addPoints(sum, part(x, y)), nothingAt(x, y)));
+  return Object.freeze({
+    at(x: number, y: number): PanelPoint {
+      check.within("x", x, { min: 0, max: panel.length, unit: "m" });
+      check.within("y", y, { min: 0, max: panel.width, unit: "m" });
+      const point = alongX ? solved(x, y) : swapPoint(solved(y, x));
+      check.result("deflection", point.deflection, "m");
+      return Object.freeze(point);
+    },
+    source: "M. Lévy's series with first-order shear; Timoshenko and Woinowsky-Krieger (1959), " +
+      "chapter 5; Reddy (2004)",
+  });
+}
+
+function nothingAt(x: number, y: number): PanelPoint {
+  return {
+    x,
+    y,
+    deflection: 0,
+    rotationX: 0,
+    rotationY: 0,
+    Mx: 0,
+    My: 0,
+    Mxy: 0,
+    Qx: 0,
+    Qy: 0,
+  };
+}
+
+/** Sets what an edge holds at zero, where the sum of waves leaves a rest. */
+function atEdges({ length, width, edges }: Panel, point: PanelPoint): PanelPoint {
+  const { x, y } = point;
+  const simple = { deflection: 0, Mx: 0, My: 0 };
+  const edge = y === 0 ? edges.y0 : y === width ? edges.y1 : "free";
+  return {
+    ...point,
+    ...(x === 0 || x === length ? { ...simple, rotationY: 0, Qy: 0 } : {}),
+    ...(edge === "simple" ? { ...simple, rotationX: 0, Qx: 0 } : {}),
+    ...(edge === "clamped" ? { deflection: 0, rotationX: 0, rotationY: 0, Qx: 0 } : {}),
+  };
+}
+
+function addPoints(a: PanelPoint, b: PanelPoint): PanelPoint {
+  return {
+    x: a.x,
+    y: a.y,
+    deflection: a.deflection + b.deflection,
+    rotationX: a.rotationX + b.rotationX,
+    rotationY: a.rotationY + b.rotationY,
+    Mx: a.Mx + b.Mx,
+    My: a.My + b.My,
+    Mxy: a.Mxy + b.Mxy,
+    Qx: a.Qx + b.Qx,
+    Qy: a.Qy + b.Qy,
+  };
+}
+
+/** The eight sums of a place. */
+const NAMES = ["w", "X", "Y", "Mx", "My", "Mxy", "Qx", "Qy"] as const;
+
+/** Those that go with the sine of x; the others go with the cosine. */
+const WITH_SINE: readonly boolean[] = [true, false, true, true, true, false, false, true];
+
+/** Those of the loaded strip that have no closed form over all waves. */
+const SUMMED = ["Y", "Mxy", "Qy"];
+
+/** Solution for one load. Waves are solved when first needed, and kept. */
+function loadedPart(panel: Panel, load: SeparableLoad): (x: number, y: number) => PanelPoint {
+  const plate = plateConstants(check, panel);
+  const { length, width, edges } = panel;
+  const problem = { plate, width, y0: edges.y0, y1: edges.y1, load: load.y };
+  const strip = stripAt(load.x, length, plate);
+  const waves: ReturnType<typeof solveWave>[] = [];
+  const wave = (m: number): ReturnType<typeof solveWave> => {
+    const alpha = m * Math.PI / length;
+    return waves[m - 1] ??= solveWave(problem, alpha, sineCoefficient(load.x, length, m));
+  };
+  return (x, y) => {
+    const terms = NAMES.map(() => new Float64Array(MOST_WAVES));
+    const largest = new Float64Array(NAMES.length);
+    let count = 0;
+    let quiet = 0;
+    while (count < MOST_WAVES && quiet < 6) {
+      const m = count + 1;
+      const { free, loaded } = wave(m)(y);
+      const sine = Math.sin(m * Math.PI * x / length);
+      const cosine = Math.cos(m * Math.PI * x / length);
+      let counts = false;
+      NAMES.forEach((name, i) => {
+        const amplitude = free[name] + (SUMMED.includes(name) ? loaded[name] : 0);
+        (terms[i] as Float64Array)[count] = amplitude * (WITH_SINE[i] ? sine : cosine);
+        const size = Math.abs(amplitude);
+        if (size > NEGLIGIBLE * (largest[i] ?? 0)) counts = true;
+        if (size > (largest[i] ?? 0)) largest[i] = size;
+      });
+      quiet = counts ? 0 : quiet + 1;
+      count++;
+    }
+    const settled = quiet >= 6;
+    const sums = terms.map((list) =>
+      settled ? list.subarray(0, count).reduce((a, b) => a + b, 0) : acceleratedSum(list, count)
+    );
+    return assemble({ x, y, sums, strip: strip(x), across: profileAt(load.y, y), plate });
+  };
+}
+
+/** Sums of the waves and the strip under the load, put together. */
+function assemble({ x, y, sums, strip, across, plate }: {
+  readonly x: number;
+  readonly y: number;
+  readonly sums: readonly number[];
+  readonly strip: StripState;
+  readonly across: number;
+  readonly plate: { readonly D11: number; readonly D12: number };
+}): PanelPoint {
+  const [w = 0, X = 0, Y = 0, Mx = 0, My = 0, Mxy = 0, Qx = 0, Qy = 0] = sums;
+  return {
+    x,
+    y,
+    deflection: w + across * strip.deflection,
+    rotationX: X + across * strip.rotation,
+    rotationY: Y,
+    Mx: Mx + across * strip.moment,
+    My: My + across * strip.moment * plate.D12 / plate.D11,
+    Mxy,
+    Qx: Qx + across * strip.shear,
+    Qy,
+  };
+}

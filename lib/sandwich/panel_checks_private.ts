@@ -1,0 +1,56 @@
+import type { Checks } from "../check/mod.ts";
+import type { EdgeSupport, Panel, PanelEdges } from "./panel.ts";
+import type { PanelStiffness } from "./panel_stiffness.ts";
+
+/** Refuses a panel whose sides, stiffness or edges cannot be meant; loads are checked apart. */
+export function checkPanel(check: Checks, panel: Panel): void {
+  check.object("panel", panel);
+  check.positive("length", panel.length, "m");
+  check.positive("width", panel.width, "m");
+  checkStiffness(check, panel.stiffness);
+  checkEdges(check, panel.edges);
+}
+
+/** Refuses a bending or shear stiffness that a load could gain energy from. */
+export function checkStiffness(check: Checks, stiffness: PanelStiffness): void {
+  check.object("stiffness", stiffness);
+  const D11 = check.positive("D11", stiffness.D11, "N·m");
+  const D22 = check.positive("D22", stiffness.D22, "N·m");
+  const D66 = check.positive("D66", stiffness.D66, "N·m");
+  const D12 = check.finite("D12", stiffness.D12, "N·m");
+  const D16 = check.finite("D16", stiffness.D16, "N·m");
+  const D26 = check.finite("D26", stiffness.D26, "N·m");
+  if (!(D12 * D12 < D11 * D22)) {
+    check.refuse("D12", D12, "must be smaller than the root of D11 D22");
+  }
+  const determinant = D11 * (D22 * D66 - D26 * D26) - D12 * (D12 * D66 - D26 * D16) +
+    D16 * (D12 * D26 - D22 * D16);
+  if (!(determinant > 0)) {
+    check.refuse("D16 and D26", `${D16} and ${D26}`, "must leave D positive definite");
+  }
+  if (stiffness.shear === "rigid") return;
+  check.object("shear stiffness", stiffness.shear);
+  const S44 = check.positive("S44", stiffness.shear.S44, "N/m");
+  const S55 = check.positive("S55", stiffness.shear.S55, "N/m");
+  const S45 = check.finite("S45", stiffness.shear.S45, "N/m");
+  if (!(S45 * S45 < S44 * S55)) {
+    check.refuse("S45", S45, "must be smaller than the root of S44 S55");
+  }
+}
+
+/** The edges by name. */
+export const EDGE_NAMES: readonly (keyof PanelEdges)[] = ["x0", "x1", "y0", "y1"];
+
+function checkEdges(check: Checks, edges: PanelEdges): void {
+  check.object("edges", edges);
+  for (const name of EDGE_NAMES) checkEdge(check, name, edges[name]);
+}
+
+function checkEdge(check: Checks, name: string, edge: EdgeSupport): void {
+  if (typeof edge === "object" && edge !== null) {
+    check.nonNegative(`deflection stiffness of edge ${name}`, edge.deflectionStiffness, "N/m²");
+    check.nonNegative(`rotation stiffness of edge ${name}`, edge.rotationStiffness, "N");
+    return;
+  }
+  check.oneOf(`edge ${name}`, edge, ["simple", "clamped", "free"]);
+}

@@ -1,0 +1,140 @@
+import { checksFor } from "../check/mod.ts";
+import { generalisedEigen } from "../numeric/mod.ts";
+import type { Panel } from "./panel.ts";
+import { condensedPanel, shapeOf, symmetrised } from "./ritz_condensed_private.ts";
+import { deflectionMatrix } from "./ritz_system_private.ts";
+
+const check = checksFor("compute the panel's natural frequencies");
+const checkTap = checksFor("compare the tap test");
+
+/** One way in which a panel rings. */
+export interface PanelMode {
+  /** Natural frequency [Hz]. */
+  readonly frequency: number;
+  /** Shape at x, y [m]: largest value 1 [1]. */
+  shape(x: number, y: number): number;
+}
+
+/** Frequency below this share of the highest computed is a movement of the whole panel. */
+const WHOLE_BODY = 1e-5;
+
+/**
+ * Natural frequencies of a panel, the lowest first.
+ *
+ * Formula: K v = (2πf)² M v, M = ∫ m w² dA; rotations without mass, as beside deflection
+ *
+ * Range: as `ritzPanel`; small amplitude, no air around it (air lowers a light panel by some per
+ * cent). One-way supports count if preloaded. Loads do not count.
+ *
+ * Source: Ritz's method; A. W. Leissa, Vibration of Plates (1969) for what to expect.
+ *
+ * @param panel The panel; `massPerArea` of its stiffness above 0.
+ * @param options How many (6 if not given), degree of the polynomials (12).
+ * @returns Frequencies [Hz] with shapes, movements of the whole panel left out.
+ * @throws {InputError} If the panel or its mass cannot be meant.
+ *
+ * @example A thin square panel on simple supports: 2πf a² √(m/D) = 2π²
+ * ```ts
+ * import { allEdges, isotropicPanel, panelFrequencies } from "@laminate/notebooks/sandwich";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const stiffness = isotropicPanel({ E: 10.92, nu: 0.3, thickness: 1, density: 1 }, "rigid");
+ * const panel = { length: 1, width: 1, stiffness, edges: allEdges("simple"), loads: [] };
+ * const [first] = panelFrequencies(panel);
+ * assertAlmostEquals(2 * Math.PI * first!.frequency, 2 * Math.PI ** 2, 1e-4);
+ * ```
+ */
+export function panelFrequencies(
+  panel: Panel,
+  options: {
+    /** How many; 6 if not given. */
+    readonly count?: number;
+    /** Degree of the polynomials, 4 to 20; 12 if not given. */
+    readonly degree?: number;
+  } = {},
+): readonly PanelMode[] {
+  const { count: wanted = 6, degree = 12 } = check.object("options", options);
+  check.count("count", wanted, 1);
+  const { system, matrix, count } = condensedPanel(check, panel, degree);
+  const m = check.positive("mass per area", panel.stiffness.massPerArea, "kg/m²");
+  const mass = deflectionMatrix(system, [[m, ["w", 0, 0], ["w", 0, 0]]]);
+  const { values, vectors } = generalisedEigen(matrix, symmetrised(mass, count));
+  const floor = WHOLE_BODY ** 2 * Math.abs(values[Math.min(count - 1, 10)] ?? 0);
+  const modes: PanelMode[] = [];
+  for (let k = 0; k < count && modes.length < wanted; k++) {
+    const square = values[k] ?? 0;
+    if (square <= floor) continue;
+    const frequency = check.result("frequency", Math.sqrt(square) / (2 * Math.PI), "Hz");
+    const shape = shapeOf(system, vectors.slice(k * count, (k + 1) * count));
+    modes.push(Object.freeze({ frequency, shape }));
+  }
+  return Object.freeze(modes);
+}
+
+/** A tapped panel beside its prediction. */
+export interface TapComparison {
+  /** Frequency measured over frequency predicted [1]. */
+  readonly frequencyRatio: number;
+  /** Stiffness over that predicted, if the mass is as weighed and predicted: ratio² [1]. */
+  readonly stiffnessRatio: number;
+  /** Relative standard uncertainty of the stiffness ratio [1]. */
+  readonly relativeUncertainty: number;
+}
+
+/**
+ * What a tap test says of a panel's stiffness: it rings with the root of stiffness over mass.
+ *
+ * Formula: k measured/k predicted = (f measured/f predicted)² × m measured/m predicted
+ *
+ * Range: the same mode on the same supports; a light panel rings some per cent lower in air.
+ *
+ * Source: f ∝ √(k/m); propagation by GUM (JCGM 100), first order.
+ *
+ * @param measured Frequency and its standard uncertainty [Hz], mass if weighed [kg].
+ * @param predicted Frequency [Hz], mass predicted if the other is given [kg].
+ * @returns Ratios of frequency and of stiffness [1].
+ * @throws {InputError} If a frequency or mass is not above 0, or only one mass is given.
+ *
+ * @example
+ * ```ts
+ * import { compareTap } from "@laminate/notebooks/sandwich";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const tap = compareTap({ frequency: 95, uncertainty: 1 }, { frequency: 100 });
+ * assertAlmostEquals(tap.stiffnessRatio, 0.9025, 1e-12);
+ * ```
+ */
+export function compareTap(
+  measured: {
+    /** Frequency [Hz]. */
+    readonly frequency: number;
+    /** Standard uncertainty of the frequency [Hz]. */
+    readonly uncertainty: number;
+    /** Mass [kg]. */
+    readonly mass?: number;
+  },
+  predicted: {
+    /** Frequency [Hz]. */
+    readonly frequency: number;
+    /** Mass [kg]. */
+    readonly mass?: number;
+  },
+): TapComparison {
+  checkTap.object("measured", measured);
+  checkTap.object("predicted", predicted);
+  const f = checkTap.positive("measured frequency", measured.frequency, "Hz");
+  const f0 = checkTap.positive("predicted frequency", predicted.frequency, "Hz");
+  const u = checkTap.nonNegative("uncertainty of the frequency", measured.uncertainty, "Hz");
+  if ((measured.mass === undefined) !== (predicted.mass === undefined)) {
+    checkTap.refuse("mass", measured.mass ?? predicted.mass, "must be given for both or neither");
+  }
+  const mass = measured.mass === undefined || predicted.mass === undefined
+    ? 1
+    : checkTap.positive("measured mass", measured.mass, "kg") /
+      checkTap.positive("predicted mass", predicted.mass, "kg");
+  return Object.freeze({
+    frequencyRatio: f / f0,
+    stiffnessRatio: checkTap.result("stiffness ratio", (f / f0) ** 2 * mass),
+    relativeUncertainty: 2 * u / f,
+  });
+}
