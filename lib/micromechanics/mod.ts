@@ -18,3 +18,4 @@ export * from "./ply_recipe.ts";
 export * from "./cured_ply.ts";
 export type { PlyWorkingStep } from "./ply_working.ts";
 export * from "./core_lamina.ts";
+export * from "./glass_mat_defaults.ts";
