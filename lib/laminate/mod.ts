@@ -35,3 +35,4 @@ export * from "./failure_progress.ts";
 export * from "./failure_envelope.ts";
 export * from "./failure_strengths.ts";
 export * from "./failure_criterion.ts";
+export * from "./failure_coupons.ts";
