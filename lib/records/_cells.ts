@@ -125,7 +125,7 @@ function textOf(text: string, field: TextField, place: RowPlace): string | undef
       : column.known?.wanted ?? "must be a known name";
   }
   if (wanted === undefined) return cell;
-  fault(text, wanted, { field, place });
+  fault(text.trim(), wanted, { field, place });
   return undefined;
 }
 

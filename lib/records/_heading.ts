@@ -25,6 +25,8 @@ export interface Headings {
   readonly unknown: ReadonlyMap<number, string>;
   /** What is wrong with the row, without the lines. */
   readonly faults: readonly Fault[];
+  /** Whether the row is no heading row at all: what follows cannot be read by it. */
+  readonly hopeless: boolean;
 }
 
 const mostQuoted = 20;
@@ -35,7 +37,7 @@ export function readHeadings(cells: readonly string[], columns: Columns): Headin
   const headings = cells.map((cell) => cell.trim());
   const figure = headings.find((heading) => "value" in readNumberCell(heading));
   if (figure !== undefined) {
-    return failed(headings, {
+    return hopeless({
       argument: "heading row",
       value: figure,
       wanted: `must hold headings, not figures: ${Object.keys(columns).join(", ")}`,
@@ -61,28 +63,26 @@ export function readHeadings(cells: readonly string[], columns: Columns): Headin
     if (match === undefined) unknown.set(index, heading);
     else matches.push({ ...match, heading, index });
   });
-  if (matches.length === 0 && faults.length === 0) {
-    return failed(headings, {
+  const words = headings.length === 1 ? headings[0]!.split(/\s+/) : [];
+  const setApartByBlanks = words.filter((word) => matchHeading(word, columns)).length > 1;
+  if (setApartByBlanks || (matches.length === 0 && faults.length === 0)) {
+    return hopeless({
       argument: "heading row",
       value: cells.join(",").trim(),
-      wanted: `must hold the headings ${Object.keys(columns).join(", ")}${hint(headings)}`,
+      wanted: setApartByBlanks
+        ? "must have commas between the headings, and so each row between its cells: not blanks"
+        : `must hold the headings ${Object.keys(columns).join(", ")}; ` +
+          "take lines above the headings out",
     });
   }
   for (const [name, column] of Object.entries(columns)) {
     if (!column.optional && !taken.has(name)) faults.push(missing(name, column, headings));
   }
-  return { matches, unknown, faults };
+  return { matches, unknown, faults, hopeless: false };
 }
 
-function failed(headings: readonly string[], fault: Fault): Headings {
-  return { matches: [], unknown: new Map(headings.map((text, i) => [i, text])), faults: [fault] };
-}
-
-function hint(headings: readonly string[]): string {
-  if (headings.length === 1 && /\S[ ]+\S/.test(headings[0]!)) {
-    return "; put commas between the cells (not spaces), and take lines above the headings out";
-  }
-  return "; take lines above the headings out";
+function hopeless(fault: Fault): Headings {
+  return { matches: [], unknown: new Map(), faults: [fault], hopeless: true };
 }
 
 function missing(name: string, column: Column, headings: readonly string[]): Fault {

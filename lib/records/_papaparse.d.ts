@@ -4,7 +4,7 @@
  */
 export interface ParseError {
   readonly code: string;
-  /** Place in the text at which the cell begins. */
+  /** Place in the text behind the opening quote of the cell. */
   readonly index?: number;
 }
 

@@ -16,6 +16,7 @@ export interface Reader {
   /** Line of the file at which the text begins. */
   readonly firstLine: number;
   readonly columns: Columns;
+  readonly delimiter: string;
   readonly onProgress: ((progress: Progress) => void) | undefined;
   readonly store: Store;
   readonly leftOut: LeftOut[];
@@ -47,8 +48,9 @@ const longestComment = 120;
 /** A reader at the beginning of the text. */
 export function startReader(
   { text, firstLine, leftOut, blankEnd }: Prepared,
-  { columns, decimal, onProgress }: {
+  { columns, delimiter, decimal, onProgress }: {
     readonly columns: Columns;
+    readonly delimiter: string;
     readonly decimal: DecimalSign;
     readonly onProgress?: (progress: Progress) => void;
   },
@@ -57,6 +59,7 @@ export function startReader(
     text,
     firstLine,
     columns,
+    delimiter,
     onProgress,
     store: { count: 0, faults: [], badRows: new Set(), decimal, decimalCommas: 0 },
     leftOut: [...leftOut],
@@ -90,7 +93,8 @@ export function takerOf(reader: Reader): RowTaker {
       reader.line++;
       return true;
     },
-    broken(error, at): void {
+    broken(error, behindQuote): void {
+      const at = behindQuote - 1;
       const line = reader.firstLine + text.slice(0, at).split("\n").length - 1;
       store.faults.push(brokenQuote(error, { text, at, line }));
       reader.stopped = true;
@@ -106,11 +110,30 @@ function passComments(reader: Reader, begin: number): number {
   while (text.charCodeAt(position) === 35) {
     const end = text.indexOf("\n", position);
     const stop = end < 0 ? text.length : end;
-    leaveOut(reader, "comment", text.slice(position, Math.min(stop, position + longestComment)));
+    takeComment(reader, text.slice(position, stop));
     position = stop + 1;
     reader.line++;
   }
   return position;
+}
+
+const spreadsheetError = /^#(?:DIV\/0!|N\/A|NAME\?|NULL!|NUM!|REF!|VALUE!)/;
+
+/** A comment is left out; what could as well be a row is not. */
+function takeComment(reader: Reader, comment: string): void {
+  const { store, line, width, delimiter } = reader;
+  const cells = comment.split(delimiter);
+  const isError = spreadsheetError.test(comment);
+  if (width > 0 && (isError || (width > 1 && cells.length === width && /^#\S/.test(comment)))) {
+    store.faults.push({
+      argument: "first cell",
+      value: cells[0],
+      wanted: isError
+        ? "must be a figure or a name, not a spreadsheet's error"
+        : "must not begin with #: put the cell in quotes, or a blank behind the # of a comment",
+      line,
+    });
+  } else leaveOut(reader, "comment", comment.slice(0, longestComment));
 }
 
 function leaveOut({ leftOut, line }: Reader, reason: LeftOut["reason"], text = ""): void {
@@ -160,6 +183,7 @@ function takeHeadings(reader: Reader, cells: readonly string[]): void {
     leaveOut(reader, "column marked x_", name);
   }
   reader.headingsSound = store.faults.length === 0;
+  reader.stopped = found.hopeless;
   reader.expectUnits = true;
 }
 

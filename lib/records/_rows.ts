@@ -8,7 +8,7 @@ export interface RowTaker {
   /** Takes a row; `begin` and `end` are its place in the text, its line end included. */
   row(cells: readonly string[], begin: number, end: number): void;
   /** Takes a quote that does not close, or closes too early: reading ends with it. */
-  broken(error: ParseError, at: number): void;
+  broken(error: ParseError, behindQuote: number): void;
   /** Number of cells in a row, once rows may come by `plainRow`; 0 before. */
   width(): number;
   /** Takes a row that the plain scan has cut, or leaves it to `row`. */

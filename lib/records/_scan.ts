@@ -75,13 +75,12 @@ function scanOnce(
     readonly delimiter: string | undefined;
   },
 ): Reader {
-  const reader = startReader(prepared, settings);
+  // A table of one column: a sign that no number holds.
+  const delimiter = settings.delimiter ?? (settings.decimal === "," ? ";" : ",");
+  const reader = startReader(prepared, { ...settings, delimiter });
   if (prepared.fault !== undefined) reader.store.faults.push(prepared.fault);
   else if (prepared.text.trim() !== "") {
-    // A table of one column: a sign that no number holds.
-    const single = settings.decimal === "," ? ";" : ",";
-    const { delimiter = single, decimal } = settings;
-    eachRow(prepared.text, { delimiter, decimal }, takerOf(reader));
+    eachRow(prepared.text, { delimiter, decimal: settings.decimal }, takerOf(reader));
   }
   return reader;
 }

@@ -15,15 +15,12 @@ import { InputError } from "../check/mod.ts";
  *
  * @example
  * ```ts
+ * import { InputError } from "@laminate/notebooks/check";
  * import { replaceFile } from "@laminate/notebooks/records";
- * import { assertEquals } from "@std/assert";
+ * import { assert } from "@std/assert";
  *
- * const folder = await Deno.makeTempDir();
- * await replaceFile(`${folder}/note.txt`, "first");
- * await replaceFile(`${folder}/note.txt`, "second");
- * assertEquals(await Deno.readTextFile(`${folder}/note.txt`), "second");
- * assertEquals([...Deno.readDirSync(folder)].length, 1);
- * await Deno.remove(folder, { recursive: true });
+ * const error = await replaceFile("no such folder/note.txt", "text").catch((reason) => reason);
+ * assert(error instanceof InputError && error.message.includes("must be in a folder"));
  * ```
  */
 export async function replaceFile(path: string, content: string | Uint8Array): Promise<void> {
