@@ -80,6 +80,7 @@ const PARTS: readonly Part[] = [
     part: "panel 6",
     process: "bagged",
     date: "2026-05-09",
+    weighedCloth: true,
     resin: 0.23,
     note: "bled hard; white weave on the bag side",
   },

@@ -1,6 +1,11 @@
 import { checksFor } from "../check/mod.ts";
 import type { LayupRecord } from "../records/mod.ts";
-import { type BeamLoadCase, type BeamSection, sectionFromStack } from "../sandwich/mod.ts";
+import {
+  beamCompliance,
+  type BeamLoadCase,
+  type BeamSection,
+  sectionFromStack,
+} from "../sandwich/mod.ts";
 import { type Propagated, propagateTogether, type Uncertain } from "../statistics/mod.ts";
 import { type KnownOfPart, layupModel, type PredictionInput } from "./layup_inputs.ts";
 
@@ -97,7 +102,9 @@ export function predictBending(beam: PlannedBeam): PredictedBending {
     sectionFromStack(model.stack(values), { width: values[WIDTH]! });
   const predict = (values: Readonly<Record<string, number>>): readonly number[] => {
     const section = sectionWith(values);
-    return tests.map((test) => compliance(section, test.loadCase, values[spanName(test)]!));
+    return tests.map((test) =>
+      beamCompliance(test.loadCase, { ...section, span: values[spanName(test)]! }).total
+    );
   };
   const { results } = propagateTogether(
     (values: Readonly<Record<string, number>>) =>
@@ -114,13 +121,4 @@ export function predictBending(beam: PlannedBeam): PredictedBending {
     predict,
     source: "cured plies by micromechanics; exact section; C = kb L³/D + ks L/S (ASTM D7250)",
   };
-}
-
-function compliance(
-  { flexuralRigidity, shearStiffness }: BeamSection,
-  { deflection }: BeamLoadCase,
-  span: number,
-): number {
-  const shear = shearStiffness === "rigid" ? 0 : deflection.shear * span / shearStiffness;
-  return deflection.bending * span ** 3 / flexuralRigidity + shear;
 }
