@@ -64,7 +64,10 @@ export interface ProgressiveFailure {
   readonly events: readonly FailureEvent[];
   /** Ratio of the first event; `null` where nothing fails [1]. */
   readonly firstRatio: number | null;
-  /** Largest ratio borne before the laminate broke; `null` where nothing fails [1]. */
+  /**
+   * Largest ratio borne up to the last event; `null` where nothing fails. Where the end is
+   * "nothing more fails" the laminate bears more than this [1].
+   */
   readonly lastRatio: number | null;
   /** Why it ended: no layer is left, it gave way, or what is left bears any multiple. */
   readonly end: "no layer left" | "gave way" | "nothing more fails";

@@ -1,3 +1,7 @@
+import { checksFor } from "../check/mod.ts";
+
+const check = checksFor("describe the failure mode");
+
 /**
  * In which way a ply fails: along 1 in tension or compression, across in tension or compression,
  * in shear, or by one of the three kinds of crack between fibres that Puck tells apart.
@@ -42,6 +46,7 @@ const words: Readonly<Record<FailureMode, string>> = {
  *
  * @param mode The mode.
  * @returns What happens, in words.
+ * @throws {InputError} If there is no such mode.
  *
  * @example
  * ```ts
@@ -52,5 +57,5 @@ const words: Readonly<Record<FailureMode, string>> = {
  * ```
  */
 export function describeFailureMode(mode: FailureMode): string {
-  return words[mode];
+  return words[check.oneOf("mode", mode, Object.keys(words) as FailureMode[])];
 }

@@ -59,12 +59,13 @@ export interface QuantityStyle {
  */
 export function showNumber(value: number, style: NumberStyle = {}): string {
   check.finite("the number", value);
+  check.object("the style", style);
   const { u = 0, digits } = style;
   check.nonNegative("the uncertainty", u);
   check.within("digits", digits ?? 3, { min: 1, max: 15 });
   check.count("digits", digits ?? 3, 1);
   if (u > 0) {
-    const first = Number(u.toExponential(15)[0]);
+    const first = Number(u.toExponential(DIGITS)[0]);
     const place = exponentOf(u) - (first < 3 ? 1 : 0);
     return `${rounded(value, place)} ± ${rounded(u, place)}`;
   }
@@ -107,6 +108,7 @@ export function showQuantity(
 ): string {
   check.oneOf("the kind of quantity", dimension, kinds);
   check.finite(`the ${dimension}`, si);
+  check.object("the style", style);
   const { system = "metric", u = 0, digits } = style;
   check.oneOf("the system", system, ["metric", "US"]);
   check.nonNegative("the uncertainty", u);
@@ -118,16 +120,19 @@ export function showQuantity(
     u: u * unit.divide / unit.multiply,
     ...(digits === undefined ? {} : { digits }),
   });
-  // A bracket, since a unit behind "200 ± 4" belongs to both, but "%" and "°" cling to one.
+  // A bracket, since "g" behind "200 ± 4" belongs to both numbers, but "%" and "°" to the last.
   const text = u > 0 && /^[%°]$/.test(printed(unit.symbol)) ? `(${number})` : number;
   return unit.symbol === "1"
     ? text
     : `${text}${unit.symbol === "deg" ? "" : " "}${printed(unit.symbol)}`;
 }
 
+/** Digits by which sizes are judged: 2.9999999999999996 is a 3 that was converted. */
+const DIGITS = 12;
+
 /** Power of ten of the first digit; 0 for zero. */
 function exponentOf(value: number): number {
-  return value === 0 ? 0 : Number(value.toExponential(15).split("e")[1]);
+  return value === 0 ? 0 : Number(value.toExponential(DIGITS).split("e")[1]);
 }
 
 /** Largest number of decimals before a number is written with an exponent. */

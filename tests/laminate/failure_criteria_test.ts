@@ -182,4 +182,5 @@ Deno.test("each kind of bad input is refused", () => {
 Deno.test("each mode has words of its own", () => {
   const modes = ["1t", "1c", "2t", "2c", "12", "A", "B", "C"] as const;
   assertEquals(new Set(modes.map(describeFailureMode)).size, modes.length);
+  assertThrows(() => describeFailureMode("3t" as "1t"), InputError, "must be one of: 12, 1t, 1c");
 });

@@ -37,6 +37,7 @@ Deno.test("an uncertainty has two digits from 1 or 2, one from 3 up, and sets th
   assertEquals(showNumber(203.43, { u: 4.1 }), "203 ± 4");
   assertEquals(showNumber(203.43, { u: 2.96 }), "203.4 ± 3.0");
   assertEquals(showNumber(203.43, { u: 0.96 }), "203.4 ± 1.0");
+  assertEquals(showNumber(203.43, { u: 2.9999999999999996 }), "203 ± 3");
   assertEquals(showNumber(203.43, { u: 14.6 }), "203 ± 15");
   assertEquals(showNumber(1234, { u: 34 }), "1230 ± 30");
   assertEquals(showNumber(1234, { u: 150 }), "1230 ± 150");
@@ -62,6 +63,7 @@ Deno.test("each kind of refusal", () => {
   assertThrows(() => showQuantity(1, "mass", { unit: "N" }), InputError, "must be a unit of mass");
   assertThrows(() => showQuantity(1, "mass", { u: -1 }), InputError, "must be 0 or above");
   assertThrows(() => showQuantity(1, "mass", { system: "UK" as "US" }), InputError, "metric, US");
+  assertThrows(() => showNumber(1, 3 as unknown as object), InputError, "the style");
   assertThrows(() => showNumber(1, { digits: 0 }), InputError, "must be between 1 and 15");
   assertThrows(() => showNumber(1, { digits: 2.5 }), InputError, "must be a whole number");
   assertThrows(() => fromSI(1, "N", "mass"), InputError, "must be a unit of mass");
