@@ -14,7 +14,7 @@ export * from "./column_table.ts";
 export { type TableContent, tableText, type TableTextOptions } from "./table_text.ts";
 export * from "./catalogue.ts";
 export type { CoreLayer, LayerRecord, LayupRecord, ReinforcementLayer } from "./layups.ts";
-export type { Measured, Process, WeighingRecord } from "./weighings.ts";
+export type { WeighingRecord } from "./weighings.ts";
 export type { Branch, Loading, LoadTestRecord } from "./load_tests.ts";
 export type { PuttyRecord } from "./putty.ts";
 export type { FilletRecord } from "./fillets.ts";

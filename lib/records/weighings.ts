@@ -1,4 +1,6 @@
 import type { Fault } from "../check/mod.ts";
+import { LAYUP_PROCESSES, type LayupProcess } from "../constituents/mod.ts";
+import type { Uncertain } from "../statistics/mod.ts";
 import {
   choiceColumn,
   type Filled,
@@ -13,45 +15,37 @@ import type { LayupRecord, Layups } from "./layups.ts";
 import { byLine, defined, layupColumn, type PartContext, type PartFile } from "./_part_file.ts";
 import { checkTable } from "./table.ts";
 
-/** A measured figure with its standard uncertainty, both in the unit of the figure. */
-export interface Measured {
-  /** The figure. */
-  readonly value: number;
-  /** Its standard uncertainty; 0 where none was recorded. */
-  readonly u: number;
-}
-
-/** How a part was made. */
-export type Process = "hand" | "bagged" | "infused";
-
-/** A part on the scale. */
+/**
+ * A part on the scale. Each figure has its standard uncertainty, 0 where none was recorded (a
+ * note of the part says so for the area).
+ */
 export interface WeighingRecord {
   /** Its name. */
   readonly part: string;
   /** The lay-up schedule it was made to. */
   readonly layup: LayupRecord;
   /** How it was made. */
-  readonly process: Process;
+  readonly process: LayupProcess;
   /** When it was weighed, as written. */
   readonly date?: string;
   /** Length, unless the area was recorded [m]. */
-  readonly length?: Measured;
+  readonly length?: Uncertain;
   /** Width, unless the area was recorded [m]. */
-  readonly width?: Measured;
+  readonly width?: Uncertain;
   /** Area: as recorded, or length times width [m²]. */
-  readonly area: Measured;
+  readonly area: Uncertain;
   /** Mass of the cut cloth, weighed dry [kg]. */
-  readonly dryClothMass?: Measured;
+  readonly dryClothMass?: Uncertain;
   /** Mass of the core before lay-up; 0 for a solid part [kg]. */
-  readonly coreMass: Measured;
+  readonly coreMass: Uncertain;
   /** Whether the core was sealed with resin before it was weighed: then it soaks up no more. */
   readonly coreSealed: boolean;
   /** Mass of film, inserts, paint and the like that is on the scale too [kg]. */
-  readonly otherMass: Measured;
+  readonly otherMass: Uncertain;
   /** Mass of the finished part [kg]. */
-  readonly partMass: Measured;
+  readonly partMass: Uncertain;
   /** Thickness of the finished part [m]. */
-  readonly thickness?: Measured;
+  readonly thickness?: Uncertain;
   /** Remark. */
   readonly note?: string;
   /** Line of the file in which it stands, from 1 [1]. */
@@ -68,7 +62,7 @@ const columnsFor = (layup: Filled<TextColumn>) =>
   ({
     part: textColumn(),
     layup,
-    process: choiceColumn("hand", "bagged", "infused"),
+    process: choiceColumn(...LAYUP_PROCESSES),
     date: optional(textColumn()),
     length: optional(length),
     width: optional(length),
@@ -125,9 +119,9 @@ export function readWeighings(
 }
 
 interface Size {
-  readonly length: Measured | undefined;
-  readonly width: Measured | undefined;
-  readonly area: Measured;
+  readonly length: Uncertain | undefined;
+  readonly width: Uncertain | undefined;
+  readonly area: Uncertain;
   readonly exact: boolean;
 }
 
@@ -190,9 +184,10 @@ function recordOf(
     readonly line: number;
   },
 ): WeighingRecord {
-  const weighed = (value: number | undefined): Measured | undefined =>
-    value === undefined ? undefined : { value, u: row.scale_u };
-  const nothing: Measured = { value: 0, u: 0 };
+  // Nothing on the scale was not weighed: it adds no uncertainty.
+  const weighed = (value: number | undefined): Uncertain | undefined =>
+    value === undefined || value === 0 ? undefined : { value, u: row.scale_u };
+  const nothing: Uncertain = { value: 0, u: 0 };
   const { part, process, date, note } = row;
   return defined({
     part,
@@ -203,9 +198,9 @@ function recordOf(
     width: size.width,
     area: size.area,
     dryClothMass: weighed(row.dry_cloth_mass),
-    coreMass: row.core_mass ? { value: row.core_mass, u: row.scale_u } : nothing,
+    coreMass: weighed(row.core_mass) ?? nothing,
     coreSealed: row.core_sealed === "yes",
-    otherMass: row.other_mass ? { value: row.other_mass, u: row.scale_u } : nothing,
+    otherMass: weighed(row.other_mass) ?? nothing,
     partMass: { value: row.part_mass, u: row.scale_u },
     thickness: row.thickness === undefined
       ? undefined
