@@ -16,3 +16,8 @@ export * from "./line_prediction.ts";
 export * from "./regression.ts";
 export * from "./group_fit.ts";
 export * from "./monte_carlo.ts";
+export * from "./noncentral_t.ts";
+export * from "./tolerance.ts";
+export * from "./robust_line.ts";
+export * from "./slips.ts";
+export * from "./line_both.ts";
