@@ -1,5 +1,5 @@
 import type { Checks } from "../check/mod.ts";
-import type { Lamina, Ply, Stack } from "../materials/mod.ts";
+import type { Lamina, Stack } from "../materials/mod.ts";
 
 /** The constants of a lamina that its stiffness in the plane needs. */
 export type InPlaneConstants = Pick<Lamina, "E1" | "E2" | "G12" | "nu12">;
@@ -27,11 +27,12 @@ export function checkAngle(check: Checks, angleDeg: number, argument = "angle"):
   return check.within(argument, angleDeg, { min: -360, max: 360, unit: "°" });
 }
 
-/** Refuses a stack whose stiffness cannot be computed. `more` checks what else a caller needs. */
+/** Refuses a stack whose stiffness cannot be computed. `more` checks what else a caller
+ * needs of a lamina. */
 export function checkStack(
   check: Checks,
   stack: Stack,
-  more?: (ply: Ply, where: string) => void,
+  more?: (lamina: Lamina, where: string) => void,
 ): void {
   check.list("stack", stack);
   stack.forEach((ply, index) => {
@@ -40,7 +41,7 @@ export function checkStack(
     check.positive(`${where}thickness`, ply.thickness, "m");
     checkAngle(check, ply.angleDeg, `${where}angle`);
     checkInPlane(check, ply.lamina, `${where}lamina `);
-    more?.(ply, where);
+    more?.(ply.lamina, `${where}lamina `);
   });
 }
 

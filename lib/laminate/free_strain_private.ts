@@ -1,6 +1,6 @@
 /** What plies would do on their own when warmed or wetted, and the forces that this makes. */
 import type { Checks } from "../check/mod.ts";
-import type { Lamina, Ply, Stack } from "../materials/mod.ts";
+import type { Lamina, Stack } from "../materials/mod.ts";
 import { rotatedExpansionOf, rotatedStiffnessOf } from "./lamina_private.ts";
 import { plyHeightsOf, sumOverPlies } from "./stack_private.ts";
 
@@ -16,16 +16,16 @@ export interface EnvironmentChange {
 export function checkExpansion(
   check: Checks,
   { temperature, moisture }: EnvironmentChange,
-): (ply: Ply, where: string) => void {
-  return ({ lamina }, where) => {
+): (lamina: Lamina, where: string) => void {
+  return (lamina, where) => {
     if (temperature !== 0) {
-      check.finite(`${where}lamina alpha1`, lamina.alpha1, "1/K");
-      check.finite(`${where}lamina alpha2`, lamina.alpha2, "1/K");
+      check.finite(`${where}alpha1`, lamina.alpha1, "1/K");
+      check.finite(`${where}alpha2`, lamina.alpha2, "1/K");
     }
     if (moisture !== 0) {
       // The types allow a lamina without swelling; a change of moisture does not.
-      check.finite(`${where}lamina beta1`, lamina.beta1 as number);
-      check.finite(`${where}lamina beta2`, lamina.beta2 as number);
+      check.finite(`${where}beta1`, lamina.beta1 as number);
+      check.finite(`${where}beta2`, lamina.beta2 as number);
     }
   };
 }

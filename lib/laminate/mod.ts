@@ -36,3 +36,6 @@ export * from "./failure_envelope.ts";
 export * from "./failure_strengths.ts";
 export * from "./failure_criterion.ts";
 export * from "./failure_coupons.ts";
+export * from "./batch.ts";
+export * from "./batch_arrays.ts";
+export * from "./batch_async.ts";

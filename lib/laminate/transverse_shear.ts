@@ -95,9 +95,9 @@ export interface PlyTransverseShear {
  * ```
  */
 export function transverseShearStiffness(stack: Stack): TransverseShearStiffness {
-  checkStack(checkStiffness, stack, ({ lamina }, where) => {
-    checkStiffness.positive(`${where}lamina G13`, lamina.G13, "Pa");
-    checkStiffness.positive(`${where}lamina G23`, lamina.G23, "Pa");
+  checkStack(checkStiffness, stack, (lamina, where) => {
+    checkStiffness.positive(`${where}G13`, lamina.G13, "Pa");
+    checkStiffness.positive(`${where}G23`, lamina.G23, "Pa");
   });
   const { xx, xy, yy } = shearComplianceOf(stack, shearBasisOf(stack));
   const determinant = xx * yy - xy * xy;
