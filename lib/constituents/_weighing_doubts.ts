@@ -39,47 +39,49 @@ export function doubtsOf(weighing: PartWeighing, figures: Figures): Judged {
 function judge(weighing: PartWeighing, figures: Figures): Judged {
   const { laminateResin, resinRatio, fibreVolumeFraction: Vf, usualBand } = figures;
   const hand = usualFibreFraction("hand", clothVolumes(weighing));
-  if (!(laminateResin.value > 0) || Vf === null) {
-    const grams = Math.round(laminateResin.value * 1000);
+  const grams = Math.round(laminateResin.value * 1000);
+  if (laminateResin.value + laminateResin.U <= 0) {
     return mistake(
       `The weighing leaves ${grams} g of resin for the laminate, which cannot be: a mass, the ` +
         "area or the number of layers is wrong.",
     );
   }
+  if (laminateResin.value <= 0 || Vf === null) {
+    const U = Math.round(laminateResin.U * 1000);
+    return doubtful(
+      `The weighing leaves ${grams} ± ${U} g of resin for the laminate: it cannot tell.`,
+    );
+  }
   const share = `${(Vf.value * 100).toFixed(0)} % fibre by volume`;
-  if (Vf.value > TOUCHING) {
+  if (Vf.value - Vf.U > TOUCHING) {
     return mistake(`${share} cannot be: the fibres would touch without room for resin.`);
   }
-  if (Vf.value < ABSURDLY_RICH * hand.low) {
+  if (Vf.value + Vf.U < ABSURDLY_RICH * hand.low) {
     return mistake(
       `${share} is far below what the wettest hand lay-up gives: something else than cloth and ` +
         "resin is in the part's mass.",
     );
   }
   if (Vf.value < VERY_RICH * hand.low) {
-    return { verdict: "doubtful", notes: [`${share} is very resin-rich: weigh again.`] };
+    return doubtful(`${share} is very resin-rich: weigh again.`);
   }
   if (Vf.value > VERY_DRY) {
-    return {
-      verdict: "doubtful",
-      notes: [`${share} is more than infusion brings together: weigh again, look for dry spots.`],
-    };
+    return doubtful(
+      `${share} is more than infusion brings together: weigh again, look for dry spots.`,
+    );
   }
   if (resinRatio.U > VAGUE * resinRatio.value) {
     const worst = resinRatio.budget[0];
-    return {
-      verdict: "doubtful",
-      notes: [
-        "The resin ratio is known to " +
-        `${Math.round(100 * resinRatio.U / resinRatio.value)} % only` +
+    return doubtful(
+      `The resin ratio is known to ${Math.round(100 * resinRatio.U / resinRatio.value)} % only` +
         (worst === undefined ? "." : `, most of it from the ${worst.name}.`),
-      ],
-    };
+    );
   }
   return { verdict: "plausible", notes: bandNotes(Vf, usualBand, weighing.process ?? "hand") };
 }
 
 const mistake = (note: string): Judged => ({ verdict: "mistake", notes: [note] });
+const doubtful = (note: string): Judged => ({ verdict: "doubtful", notes: [note] });
 
 /** Where the part lies in its band, the uncertainty allowed for. */
 function bandNotes(Vf: Propagated<string>, band: UsualBand, process: string): string[] {

@@ -7,6 +7,7 @@ export * from "./fibre_fraction.ts";
 export * from "./density.ts";
 export * from "./ply_thickness.ts";
 export * from "./voids.ts";
+export * from "./moisture.ts";
 export * from "./measured_contents.ts";
 export * from "./mixture_of_layers.ts";
 export * from "./usual_bands.ts";

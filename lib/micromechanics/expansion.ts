@@ -36,8 +36,8 @@ export interface MixExpansion {
  * Formula: α1 = (E1f α1f Vf + Em αm Vm)/E1;
  * α2 = (α2f + ν12f α1f) Vf + (1 + νm) αm Vm − ν12 α1
  *
- * Range: Vf 0 to 1. Some books write (1 + ν12f) α2f for the fibre's term: equal for glass, about
- * 5 % higher for carbon and 21 % for aramid (see `mixThermalExpansionVariant`).
+ * Range: Vf 0 to 1. Some books write (1 + ν12f) α2f for the fibre's term: equal for glass, a
+ * few per cent higher for carbon, ten to twenty for aramid (see `mixThermalExpansionVariant`).
  *
  * Source: Schapery, J. Composite Materials 2 (1968) 380; Kaw (2006) section 3.5, from memory.
  *

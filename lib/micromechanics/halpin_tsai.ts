@@ -46,7 +46,7 @@ export function halpinTsaiEta(fibre: number, resin: number, xi: number): number 
  *
  * @param phases The property in both phases, and the fibre volume fraction.
  * @param xi Reinforcing parameter ξ: 2 for E2 of round fibres, 1 for G12 [1].
- * @returns The property of the mixture, in its own unit.
+ * @returns The property of the mixture [unit of the property].
  * @throws {InputError} If a property is not above 0, or ξ or the fraction is out of range.
  *
  * @example

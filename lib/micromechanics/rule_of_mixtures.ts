@@ -24,7 +24,7 @@ export interface PhaseProperty {
  * Source: Voigt (1889); in any textbook.
  *
  * @param phases The property in both phases, and the fibre volume fraction.
- * @returns The property of the mixture, in its own unit.
+ * @returns The property of the mixture [unit of the property].
  * @throws {InputError} If a property is not a number or the fraction is outside 0 to 1.
  *
  * @example
@@ -55,7 +55,7 @@ export function voigt(phases: PhaseProperty): number {
  * Source: Reuss (1929); in any textbook.
  *
  * @param phases The property in both phases, and the fibre volume fraction.
- * @returns The property of the mixture, in its own unit.
+ * @returns The property of the mixture [unit of the property].
  * @throws {InputError} If a property is not above 0 or the fraction is outside 0 to 1.
  *
  * @example

@@ -155,6 +155,12 @@ Deno.test("a ratio known to a third only is doubtful, and the worst input is nam
   assert(vague.text.includes("most of it from the area"), vague.text);
 });
 
+Deno.test("a scale too coarse for the part cannot tell, which is no mistake of the crew", () => {
+  const coarse = said({ ...panel, partMass: kg(0.88, 0.05) });
+  assertEquals(coarse.verdict, "doubtful");
+  assert(coarse.text.includes("it cannot tell"), coarse.text);
+});
+
 Deno.test("weighings that cannot be computed are refused, once per kind", () => {
   const [glass] = panel.layers;
   const refuse = (change: object, words: string) =>

@@ -209,7 +209,9 @@ Deno.test("any weighing gets a verdict; a mistake gives its reason, never a numb
       const result = weighPart(weighing);
       seen.set(result.verdict, (seen.get(result.verdict) ?? 0) + 1);
       if (result.verdict !== "plausible") assert(result.notes.length > 0);
-      if (result.laminateResin.value <= 0) assertEquals(result.verdict, "mistake");
+      const { value, U } = result.laminateResin;
+      if (value <= 0) assert(result.verdict !== "plausible");
+      if (value + U <= 0) assertEquals(result.verdict, "mistake");
       for (const figure of [result.resinRatio, result.fibreVolumeFraction, result.surplusResin]) {
         if (figure !== null) assert(Number.isFinite(figure.value) && Number.isFinite(figure.u));
       }

@@ -10,6 +10,7 @@ import {
   longitudinalModulus,
   longitudinalTension,
   majorPoissonRatio,
+  mixMoistureExpansion,
   mixThermalExpansion,
   parallelFibreLamina,
   randomLamina,
@@ -20,6 +21,7 @@ import {
   type TwoPhase,
   voigt,
 } from "../../lib/micromechanics/mod.ts";
+import { fibreMassFraction, laminateMoisture } from "../../lib/constituents/mod.ts";
 import { assertClose } from "../close.ts";
 
 const SEEDED = { seed: 20261125, numRuns: 300 };
@@ -145,6 +147,35 @@ Deno.test("phases that expand alike do so together, whatever their stiffness", (
         resin: { ...one.resin, alpha },
       });
       assertClose([heat.along, heat.across], [alpha, alpha], { relative: 1e-12 });
+    }),
+    SEEDED,
+  );
+});
+
+// Heat and moisture are one mechanics: a resin that swells by β m_resin in dry fibres is one that
+// expands in fibres that do not; the moisture of the laminate is that of its resin, shared out.
+Deno.test("moisture strains a mix as heat does when the fibre does not expand", () => {
+  fc.assert(
+    fc.property(mix, between(0.1, 0.6), between(1e-3, 0.06), (one, beta, resinMoisture) => {
+      const density = { fibre: 1800, resin: 1150 };
+      const moist = mixMoistureExpansion({
+        ...one,
+        fibre: { ...one.fibre, density: density.fibre },
+        resin: { ...one.resin, density: density.resin, beta },
+      });
+      const W = fibreMassFraction(one.fibreVolumeFraction, {
+        fibreDensity: density.fibre,
+        resinDensity: density.resin,
+      });
+      const content = laminateMoisture(resinMoisture, W);
+      const heat = mixThermalExpansion({
+        ...one,
+        fibre: { ...one.fibre, alpha1: 0, alpha2: 0 },
+        resin: { ...one.resin, alpha: beta * resinMoisture },
+      });
+      assertClose([moist.along * content, moist.across * content], [heat.along, heat.across], {
+        relative: 1e-12,
+      });
     }),
     SEEDED,
   );
