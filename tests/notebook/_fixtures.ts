@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { ROOT } from "../../lib/notebook/cli/project.ts";
+import { NOTEBOOKS, ROOT } from "../../lib/notebook/cli/project.ts";
 import {
   type Cell,
   type Notebook,
@@ -88,4 +88,16 @@ export function installed(...programs: readonly string[]): boolean {
   );
   if (missing.length > 0) console.log(`skipped: ${missing.join(", ")} is not installed`);
   return missing.length === 0;
+}
+
+/** The folders with notebooks that are kept: the project's own and the tests' fixtures. */
+export function notebookFolders(): string[] {
+  const folders = [NOTEBOOKS, join(ROOT, "tests/notebook/fixtures")];
+  return folders.filter((folder) => {
+    try {
+      return [...Deno.readDirSync(folder)].some(({ name }) => name.endsWith(".ipynb"));
+    } catch {
+      return false;
+    }
+  });
 }

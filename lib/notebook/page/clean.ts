@@ -28,7 +28,7 @@ const SVG_ATTRIBUTES = [
   ...["stroke-linecap", "stroke-linejoin", "stroke-miterlimit", "stroke-dashoffset", "opacity"],
   ...["clip-path", "clip-rule", "mask", "marker-start", "marker-mid", "marker-end", "markerWidth"],
   ...["markerHeight", "markerUnits", "refX", "refY", "orient", "font-family", "font-size"],
-  ...["font-weight", "font-style", "font-variant", "text-anchor", "dominant-baseline", "href"],
+  ...["font-weight", "font-style", "font-variant", "text-anchor", "dominant-baseline"],
   ...["letter-spacing", "color", "paint-order", "gradientUnits", "gradientTransform", "fx", "fy"],
   ...[
     "stop-color",
@@ -96,6 +96,7 @@ export function cleanHtml(html: string): string {
       ...forTags(MATH_TAGS, MATH_ATTRIBUTES),
       "*": ["class", "id", "role", "aria-*", "title", "lang", "dir"],
       a: ["href"],
+      use: [...SVG_ATTRIBUTES, "href"],
       img: ["src", "alt", "width", "height"],
       th: ["scope", "colspan", "rowspan", "headers"],
       td: ["colspan", "rowspan", "headers"],
@@ -110,7 +111,7 @@ export function cleanHtml(html: string): string {
     allowProtocolRelative: false,
     parser: { lowerCaseTags: false, lowerCaseAttributeNames: false },
     selfClosing: ["img", "br", "hr", "col"],
-    transformTags: { a: pageLink },
+    transformTags: { a: pageLink, use: inside },
   });
 }
 
@@ -118,4 +119,9 @@ export function cleanHtml(html: string): string {
 function pageLink(tagName: string, attribs: sanitize.Attributes): sanitize.Tag {
   const href = attribs.href?.replace(/^(?:\.\/)?([\w-]+)\.ipynb(?=#|$)/, "$1.html");
   return { tagName, attribs: href === undefined ? attribs : { ...attribs, href } };
+}
+
+/** A picture draws its own pieces only. */
+function inside(tagName: string, { href, ...attribs }: sanitize.Attributes): sanitize.Tag {
+  return { tagName, attribs: href?.startsWith("#") ? { ...attribs, href } : attribs };
 }
