@@ -23,7 +23,7 @@ export function checkFibre(check: Checks, fibre: FibreElastic): void {
   check.positive("fibre shear modulus G12", G12, "Pa");
   check.positive("fibre shear modulus G23", G23, "Pa");
   check.finite("fibre Poisson ratio nu12", nu12);
-  // Positive definite: the plane-strain bulk modulus is positive, and so is that of 1 − ν23.
+  // With moduli above 0, this is what a positive definite stiffness still asks for.
   if (!(fibreBulkCompliance(fibre) > 0)) {
     check.refuse(
       "fibre Poisson ratio nu12",
