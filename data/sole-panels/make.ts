@@ -238,7 +238,7 @@ const LOAD_TESTS = [
 
 const PUTTY =
   `batch,resin,filler,cup_volume_mL,cup_filler_mass_g,resin_mass_g,target_density_kg/m3,note
-fillet putty,epoxy laminating slow,glass hollow spheres 200,500,57,200,650,under the sole bearers
+fillet putty,epoxy laminating slow,glass hollow spheres 200,500,57,200,720,under the sole bearers
 fairing putty,epoxy laminating slow,phenolic hollow spheres,500,53,150,,as stiff as can be stirred
 `;
 

@@ -35,7 +35,7 @@ const FONT = "system-ui, -apple-system, 'Segoe UI', Roboto, 'DejaVu Sans', sans-
 const TITLE_LINE = 20;
 const TITLE_SIZE = 15;
 /** Characters of the title that fit a line at `TITLE_SIZE`. */
-const TITLE_CHARACTERS = 84;
+const TITLE_CHARACTERS = 74;
 
 /**
  * The figure brings its own ground, so that it is readable where a viewer shows it as an image

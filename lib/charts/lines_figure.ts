@@ -137,15 +137,18 @@ export function linesFigure(data: LinesData, text: Finding): SVGSVGElement {
         }),
       ]),
       Plot.dot(named, { x: "x", y: "y", r: 5.5, symbol: "diamond", fill: "currentColor" }),
-      Plot.text(named, {
-        x: "x",
-        y: "y",
-        text: "label",
-        dy: -14,
-        stroke: "var(--figure-ground, white)",
-        strokeWidth: 4,
-        fill: "currentColor",
-      }),
+      // Names above and below in turn, so that neighbours do not cover each other.
+      [0, 1].map((side) =>
+        Plot.text(named.filter((_, i) => i % 2 === side), {
+          x: "x",
+          y: "y",
+          text: "label",
+          dy: side === 0 ? -14 : 16,
+          stroke: "var(--figure-ground, white)",
+          strokeWidth: 4,
+          fill: "currentColor",
+        })
+      ),
     ],
   }, text);
 }
