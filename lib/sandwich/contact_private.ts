@@ -31,13 +31,13 @@ export function checkSupports(
   supports.forEach((support, i) => {
     check.object(`support ${i + 1}`, support);
     const name = `support ${JSON.stringify(support.name ?? i + 1)}`;
-    check.within(`x of ${name}`, support.x, { min: 0, max: length, unit: "m" });
-    check.within(`y of ${name}`, support.y, { min: 0, max: width, unit: "m" });
+    check.nonNegative(`pad along x of ${name}`, support.padX ?? 0, "m");
+    check.nonNegative(`pad along y of ${name}`, support.padY ?? 0, "m");
+    checkPlace(check, `x of ${name}`, [support.x, support.padX ?? 0, length]);
+    checkPlace(check, `y of ${name}`, [support.y, support.padY ?? 0, width]);
     check.positive(`stiffness of ${name}`, support.stiffness, "N/m");
     check.finite(`preload of ${name}`, support.preload, "N");
     check.oneOf(`side of ${name}`, support.side, ["far", "near"]);
-    check.nonNegative(`pad along x of ${name}`, support.padX ?? 0, "m");
-    check.nonNegative(`pad along y of ${name}`, support.padY ?? 0, "m");
     if (typeof support.oneWay !== "boolean") {
       check.refuse(`oneWay of ${name}`, support.oneWay, "must be true or false");
     }
@@ -45,6 +45,20 @@ export function checkSupports(
       check.refuse(`preload of ${name}`, support.preload, "must be 0 or above if it is one-way");
     }
   });
+}
+
+/** Refuses a support whose pad does not lie wholly on the panel. */
+function checkPlace(
+  check: Checks,
+  name: string,
+  [place, pad, side]: readonly [number, number, number],
+): void {
+  check.within(name, place, { min: 0, max: side, unit: "m" });
+  // A pad as wide as the panel may reach beyond by rounding.
+  const slack = 1e-12 * side;
+  if (!(place - pad / 2 >= -slack && place + pad / 2 <= side + slack)) {
+    check.refuse(name, place, `must leave room for its pad of ${pad} m on the panel`);
+  }
 }
 
 /** Solves (K + Σ k v vᵀ) u = f − Σ side preload v over the springs that hold. */

@@ -112,6 +112,13 @@ export function profileForce(profile: Profile): number {
     : (profile.start + profile.end) / 2 * (profile.to - profile.from);
 }
 
+/** How much a profile carries where its signs do not cancel: for scales only. */
+export function profileMagnitude(profile: Profile): number {
+  return profile.kind === "at"
+    ? Math.abs(profile.value)
+    : (Math.abs(profile.start) + Math.abs(profile.end)) / 2 * (profile.to - profile.from);
+}
+
 /** First moment of a profile about its origin. */
 export function profileMoment(profile: Profile): number {
   if (profile.kind === "at") return profile.value * profile.place;

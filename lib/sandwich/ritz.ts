@@ -3,6 +3,7 @@ import { checkSupports, dot, solveContact, type SpringVector } from "./contact_p
 import { checkPanel } from "./panel_checks_private.ts";
 import {
   profileForce,
+  profileMagnitude,
   profileMoment,
   type SeparableLoad,
   separableLoads,
@@ -52,9 +53,9 @@ export interface PanelReactions {
   readonly supports: readonly SupportReaction[];
   /** Load less all reactions, over the sum of their magnitudes: 0 but for rounding [1]. */
   readonly imbalance: number;
-  /** Likewise the moment about the line x = 0, over the sum of its parts [1]. */
+  /** Likewise the moment about the line x = 0, over that sum times the length [1]. */
   readonly imbalanceX: number;
-  /** Likewise the moment about the line y = 0, over the sum of its parts [1]. */
+  /** Likewise the moment about the line y = 0, over that sum times the width [1]. */
   readonly imbalanceY: number;
 }
 
@@ -198,53 +199,50 @@ function notesOf(panel: Panel, change: number): readonly string[] {
   return notes;
 }
 
-/** Sums of forces, moments about x = 0 and about y = 0, each with the sum of magnitudes. */
+/** Adds up what acts on the panel, and what is left over of force and moments. */
 function reactionsOf(solved: Solved): PanelReactions {
   const { panel } = solved.system;
   const { length, width } = panel;
-  const w = edgeReactions(solved, "w");
-  const X = edgeReactions(solved, "X");
-  const Y = edgeReactions(solved, "Y");
-  const balance = [0, 0, 0];
-  const size = [0, 0, 0];
-  const add = (at: 0 | 1 | 2, amount: number): void => {
-    balance[at]! += amount;
-    size[at]! += Math.abs(amount);
-  };
-  let total = 0;
+  let [force, aboutX, aboutY, size, total] = [0, 0, 0, 0, 0];
   for (const { x, y } of solved.loads) {
     const [fx, fy] = [profileForce(x), profileForce(y)];
     total += fx * fy;
-    add(0, fx * fy);
-    add(1, profileMoment(x) * fy);
-    add(2, fx * profileMoment(y));
+    size += profileMagnitude(x) * profileMagnitude(y);
+    aboutX += profileMoment(x) * fy;
+    aboutY += fx * profileMoment(y);
   }
-  for (const { x, y, force } of solved.springs) {
-    add(0, -force);
-    add(1, -force * x);
-    add(2, -force * y);
+  force += total;
+  for (const spring of solved.springs) {
+    size += Math.abs(spring.force);
+    force -= spring.force;
+    aboutX -= spring.force * spring.x;
+    aboutY -= spring.force * spring.y;
   }
+  const w = edgeReactions(solved, "w");
+  const X = edgeReactions(solved, "X");
+  const Y = edgeReactions(solved, "Y");
   const edges: Partial<Record<keyof PanelEdges, EdgeForce>> = {};
   for (const name of ["x0", "x1", "y0", "y1"] as const) {
-    const { total: force, moment } = w[name] ?? { total: 0, moment: 0 };
+    const { total: edgeForce, moment } = w[name] ?? { total: 0, moment: 0 };
     const acrossX = name[0] === "x";
     const far = name[1] === "1";
-    add(0, -force);
-    add(1, acrossX ? -force * (far ? length : 0) : -(force * length / 2 + moment));
-    add(2, acrossX ? -(force * width / 2 + moment) : -force * (far ? width : 0));
-    add(1, X[name]?.total ?? 0);
-    add(2, Y[name]?.total ?? 0);
+    size += Math.abs(edgeForce);
+    force -= edgeForce;
+    aboutX -= acrossX ? edgeForce * (far ? length : 0) : edgeForce * length / 2 + moment;
+    aboutY -= acrossX ? edgeForce * width / 2 + moment : edgeForce * (far ? width : 0);
+    aboutX += X[name]?.total ?? 0;
+    aboutY += Y[name]?.total ?? 0;
     if (panel.edges[name] === "free") continue;
     const clamping = (acrossX ? X[name] : Y[name])?.total ?? 0;
-    edges[name] = Object.freeze({ force, moment, clamping });
+    edges[name] = Object.freeze({ force: edgeForce, moment, clamping });
   }
-  const share = (at: 0 | 1 | 2): number => size[at] === 0 ? 0 : balance[at]! / size[at]!;
+  const share = (left: number, arm: number): number => size === 0 ? 0 : left / (size * arm);
   return Object.freeze({
     load: total,
     edges,
     supports: solved.supports,
-    imbalance: share(0),
-    imbalanceX: share(1),
-    imbalanceY: share(2),
+    imbalance: share(force, 1),
+    imbalanceX: share(aboutX, length),
+    imbalanceY: share(aboutY, width),
   });
 }

@@ -6,6 +6,11 @@ import {
   bendingStress,
   coreShearStress,
   deflectBeam,
+  type EdgeSupport,
+  type PanelLoad,
+  type PanelStiffness,
+  type PointSupport,
+  ritzPanel,
   sandwichSection,
 } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
@@ -156,5 +161,104 @@ Deno.test("curvature is moment over D, and the slope by shear is shear force ove
       assertClose((d!.moment - a!.moment) / (2 * h), b!.shearForce, { absolute: 1e-10 });
     }),
     runs,
+  );
+});
+
+const edge: fc.Arbitrary<EdgeSupport> = fc.oneof(
+  fc.constantFrom<EdgeSupport>("simple", "clamped", "free"),
+  fc.record({ deflectionStiffness: between(1e3, 1e7), rotationStiffness: between(0, 1e5) }),
+);
+const load: fc.Arbitrary<PanelLoad> = fc.oneof(
+  fc.record({ kind: fc.constant("uniform" as const), pressure: between(100, 5e3) }),
+  fc.record({
+    kind: fc.constant("linear" as const),
+    along: fc.constantFrom("x" as const, "y" as const),
+    atStart: between(-5e3, -100),
+    atEnd: between(100, 5e3),
+  }),
+  fc.record({
+    kind: fc.constant("patch" as const),
+    force: between(10, 1000),
+    x: between(0.1, 0.5),
+    y: between(0.1, 0.3),
+    lengthX: between(0.01, 0.19),
+    lengthY: between(0.01, 0.19),
+  }),
+);
+const support: fc.Arbitrary<PointSupport> = fc.record({
+  name: fc.constant("mount"),
+  x: between(0.03, 0.57),
+  y: between(0.03, 0.37),
+  stiffness: between(1e3, 1e7),
+  oneWay: fc.boolean(),
+  side: fc.constantFrom("far" as const, "near" as const),
+  preload: fc.oneof(fc.constant(0), between(1, 200)),
+  padX: between(0, 0.05),
+  padY: between(0, 0.05),
+});
+const stiffness: fc.Arbitrary<PanelStiffness> = fc.record({
+  D11: between(500, 5e3),
+  D12: between(-100, 300),
+  D16: between(-150, 150),
+  D22: between(500, 5e3),
+  D26: between(-150, 150),
+  D66: between(200, 1e3),
+  shear: fc.record({ S44: between(2e4, 1e6), S45: between(-1e4, 1e4), S55: between(2e4, 1e6) }),
+  massPerArea: fc.constant(4),
+  notes: fc.constant([]),
+});
+
+Deno.test("reactions of any panel balance its loads, in force and in both moments, to 1e-9", () => {
+  const arbitrary = fc.record({
+    // One corner mount keeps every panel from flying off.
+    edges: fc.record({
+      x0: edge,
+      x1: edge,
+      y0: fc.constantFrom<EdgeSupport>("simple", "clamped"),
+      y1: edge,
+    }),
+    loads: fc.array(load, { minLength: 1, maxLength: 3 }),
+    supports: fc.array(support, { maxLength: 3 }),
+    stiffness,
+  });
+  fc.assert(
+    fc.property(arbitrary, (panel) => {
+      const corner = { name: "corner", x: 0.6, y: 0.4, stiffness: 1e5, oneWay: false } as const;
+      const { reactions } = ritzPanel({
+        length: 0.6,
+        width: 0.4,
+        ...panel,
+        supports: [...panel.supports, { ...corner, side: "far", preload: 0 }],
+      }, 8);
+      assertClose(reactions.imbalance, 0, { absolute: 1e-9 }, "force");
+      assertClose(reactions.imbalanceX, 0, { absolute: 1e-9 }, "moment about x = 0");
+      assertClose(reactions.imbalanceY, 0, { absolute: 1e-9 }, "moment about y = 0");
+    }),
+    { seed: 20261125, numRuns: 60 },
+  );
+});
+
+Deno.test("work is exchanged evenly: a load at A moves B as the same load at B moves A", () => {
+  fc.assert(
+    fc.property(stiffness, edge, between(0.1, 0.5), between(0.1, 0.3), (s, free, x, y) => {
+      const patch = (px: number, py: number): PanelLoad => ({
+        kind: "patch",
+        force: 100,
+        x: px,
+        y: py,
+        lengthX: 1e-6,
+        lengthY: 1e-6,
+      });
+      const panel = {
+        length: 0.6,
+        width: 0.4,
+        stiffness: s,
+        edges: { x0: "clamped", x1: free, y0: "simple", y1: free },
+      } as const;
+      const ab = ritzPanel({ ...panel, loads: [patch(x, y)] }, 8).at(0.35, 0.22).deflection;
+      const ba = ritzPanel({ ...panel, loads: [patch(0.35, 0.22)] }, 8).at(x, y).deflection;
+      assertClose(ba, ab, { relative: 1e-7, absolute: 1e-12 });
+    }),
+    { seed: 20261125, numRuns: 30 },
   );
 });
