@@ -1,4 +1,5 @@
 import type { Checks } from "../check/mod.ts";
+import { incompleteGamma } from "./special_private.ts";
 
 /** Checks a probability that may be neither 0 nor 1. */
 export function checkInside(check: Checks, probability: number, argument = "probability"): number {
@@ -6,4 +7,12 @@ export function checkInside(check: Checks, probability: number, argument = "prob
   return probability > 0 && probability < 1
     ? probability
     : check.refuse(argument, probability, "must be above 0 and below 1");
+}
+
+/** Below this chance, what is put together contradicts itself. */
+export const CONFLICT = 0.01;
+
+/** Probability of a chi-squared above x, which keeps its digits where it is small. */
+export function chanceOfMore(chiSquared: number, dof: number): number {
+  return incompleteGamma(dof / 2, chiSquared / 2).upper;
 }
