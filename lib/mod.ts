@@ -16,6 +16,7 @@ export * from "./laminate/mod.ts";
 export * from "./sandwich/mod.ts";
 export * from "./filler/mod.ts";
 export * from "./joints/mod.ts";
+export * from "./shop/mod.ts";
 export * from "./quantity/mod.ts";
 export * from "./records/mod.ts";
 export * from "./comparison/mod.ts";
