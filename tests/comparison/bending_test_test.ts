@@ -8,7 +8,7 @@ const LOADS = [0, 10, 20, 30, 40, 50, 60, 70, 80];
 const up = LOADS.map(() => "loading" as const);
 
 /** A straight test of 1e-4 m/N with scatter, and one reading off by `slip`. */
-function readings(seed: number, slip = 0, at = 5) {
+function readings(seed: number, slip = 0, at = 5): number[] {
   const random = randomGenerator(seed);
   return LOADS.map((load, i) =>
     2e-5 + 1e-4 * load + 6e-6 * random.normal() + (i === at ? slip : 0)

@@ -9,7 +9,11 @@ const S = 45375;
 const { threePoint, fourPointQuarter } = beamLoadCases;
 
 /** An exact test on a beam of rigidity D and shear stiffness S, by the handbook's coefficients. */
-function exact(loadCase: BeamLoadCase, span: number, [kb, ks]: readonly [number, number]) {
+function exact(
+  loadCase: BeamLoadCase,
+  span: number,
+  [kb, ks]: readonly [number, number],
+): ComplianceTest {
   return { loadCase, span, compliance: kb * span ** 3 / D + ks * span / S };
 }
 
