@@ -17,7 +17,7 @@ export type RiskyOperation =
   | "loading";
 
 /** What to heed at one operation. */
-export interface Caution {
+export interface OperationCautions {
   /** The operation. */
   readonly operation: RiskyOperation;
   /** What can happen, and what keeps it from happening. */
@@ -115,7 +115,7 @@ export const RISKY_OPERATIONS: readonly RiskyOperation[] = Object.keys(
  * assertEquals(cautions.map(({ operation }) => operation), ["mixing resin", "laying up"]);
  * ```
  */
-export function cautionsFor(operations: readonly RiskyOperation[]): readonly Caution[] {
+export function cautionsFor(operations: readonly RiskyOperation[]): readonly OperationCautions[] {
   check.list("operations", operations);
   return [...new Set(operations)].map((operation) => {
     check.oneOf("operation", operation, RISKY_OPERATIONS);

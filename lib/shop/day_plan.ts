@@ -3,7 +3,12 @@ import { type FilletSchedule, filletSchedule, type Mix, splitMix } from "../fill
 import { type WeighBox, weighBoxes } from "./_weigh_boxes.ts";
 import { type BagPlan, planBag } from "./bagging.ts";
 import { type Batch, type BatchPlan, planBatches } from "./batches.ts";
-import { type Caution, cautionsFor, GENERAL_CAUTION, type RiskyOperation } from "./cautions.ts";
+import {
+  cautionsFor,
+  GENERAL_CAUTION,
+  type OperationCautions,
+  type RiskyOperation,
+} from "./cautions.ts";
 import { clockAfter } from "./clock.ts";
 import { type CoreList, cutCore } from "./core_sheets.ts";
 import { type CurePlan, curePlan } from "./cure.ts";
@@ -36,7 +41,7 @@ export interface DayPlan {
   /** What stands above the cautions. */
   readonly generalCaution: string;
   /** Cautions for the operations of the day. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly OperationCautions[];
   /** What to cut from each roll. */
   readonly cloths: readonly CutList[];
   /** What to cut from core sheets. */
