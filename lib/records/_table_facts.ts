@@ -1,10 +1,12 @@
-import { type Fault, InputError } from "../check/mod.ts";
+import { checksFor, type Fault, InputError } from "../check/mod.ts";
 import type { Columns } from "./column.ts";
 import { decodeText } from "./decode.ts";
 import { describeLeftOut } from "./left_out.ts";
 import { byLine } from "./_part_file.ts";
 import { type Scan, scan } from "./_scan.ts";
 import type { TableFacts, TableOptions } from "./table.ts";
+
+const check = checksFor("read the table");
 
 /** Of a table that could not be decoded. */
 export const noFacts: TableFacts = {
@@ -20,7 +22,12 @@ export function scanSource<C extends Columns>(
   source: string | Uint8Array,
   options: TableOptions<C>,
 ): Scan | { readonly decodeFaults: readonly Fault[] } {
-  const { file, encoding } = options;
+  const { file, encoding, decimal } = check.object("options", options);
+  check.object("columns", options.columns);
+  check.oneOf("decimal sign", decimal ?? ".", [".", ","]);
+  if (typeof source !== "string" && !(source instanceof Uint8Array)) {
+    return check.refuse("source", source, "must be the bytes of a file, or its text");
+  }
   try {
     return scan(
       typeof source === "string" ? source : decodeText(source, {

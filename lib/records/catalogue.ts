@@ -1,4 +1,4 @@
-import { type Fault, InputError } from "../check/mod.ts";
+import { checksFor, type Fault, InputError } from "../check/mod.ts";
 import type {
   Catalogued,
   Core,
@@ -24,6 +24,8 @@ export interface Catalogue {
   /** Filler powders. */
   readonly fillers: ReadonlyMap<string, Filler>;
 }
+
+const check = checksFor("read the materials catalogue");
 
 /** The five tables of the catalogue: `fibres.csv` and so on. */
 export const catalogueFiles: readonly string[] = Object.freeze([
@@ -103,8 +105,9 @@ export function catalogueFromFiles(source: CatalogueSource): Catalogue {
 export function checkCatalogue(source: CatalogueSource): CheckedCatalogue {
   const faults: Fault[] = [];
   const notes: string[] = [];
-  const { base } = source;
-  const gather: Gather = { source, faults, notes, places: new Map() };
+  const { base, files } = check.object("source", source);
+  if (!(files instanceof Map)) return check.refuse("files", files, "must be a Map by file name");
+  const gather: Gather = { source, faults, notes, places: new Map(), fibreNames: new Set() };
   const catalogue = {
     fibres: rowsOf<Fibre>("fibres", { ...gather, base: base?.fibres }),
     resins: rowsOf<Resin>("resins", { ...gather, base: base?.resins }),
@@ -124,11 +127,13 @@ interface Gather {
   readonly notes: string[];
   /** Where each row of this reading stands, for checks between tables. */
   readonly places: Map<object, { readonly file: string; readonly line: number }>;
+  /** Names in the table of fibres, rows with a fault included. */
+  readonly fibreNames: Set<string>;
 }
 
 function rowsOf<Row extends Catalogued<string>>(
   kind: MaterialTable,
-  { source, faults, notes, places, base }: Gather & {
+  { source, faults, notes, places, fibreNames, base }: Gather & {
     readonly base: ReadonlyMap<string, Row> | undefined;
   },
 ): Map<string, Row> {
@@ -139,6 +144,7 @@ function rowsOf<Row extends Catalogued<string>>(
   const checked = checkTable(content, { file, columns: columnsOf(kind) });
   faults.push(...checked.faults);
   notes.push(...checked.table.notes);
+  if (kind === "fibres") checked.namesIn("name")?.forEach((name) => fibreNames.add(name));
   const seen = new Map<string, number>();
   checked.table.rows.forEach((cells, i) => {
     const line = checked.table.lines[i]!;
@@ -151,7 +157,8 @@ function rowsOf<Row extends Catalogued<string>>(
     }
     seen.set(name, line);
     if (rows.has(name)) notes.push(`${file} line ${line}: ${name} takes the catalogue's place`);
-    const row = withRanges<Row>(cells, kind, (argument, value, wanted) => {
+    const { written } = checked.table;
+    const row = withRanges<Row>(cells, { kind, written }, (argument, value, wanted) => {
       const heading = checked.table.headings.get(argument) ?? argument;
       faults.push({ file, line, argument: heading, value, wanted });
     });
@@ -161,12 +168,13 @@ function rowsOf<Row extends Catalogued<string>>(
   return rows;
 }
 
+type Written = (column: string, value: number) => string;
 type Cells = Readonly<Record<string, string | number | undefined>>;
 
 /** A row with its ranges gathered under `typical`. */
 function withRanges<Row>(
   cells: Cells,
-  kind: MaterialTable,
+  { kind, written }: { readonly kind: MaterialTable; readonly written: Written },
   refuse: (argument: string, value: unknown, wanted: string) => void,
 ): Row & object {
   const row: Record<string, unknown> = {};
@@ -182,18 +190,19 @@ function withRanges<Row>(
       const lacking = low === undefined ? "low" : "high";
       refuse(`${name}_${lacking}`, undefined, "must be given as the other end of the range is");
     } else if (!(low <= high)) {
-      refuse(`${name}_low`, low, `must not be above ${name}_high, which is ${high} (both in SI)`);
+      const end = written(`${name}_high`, high);
+      refuse(`${name}_low`, written(`${name}_low`, low), `must not be above ${name}_high, ${end}`);
     } else typical[name] = Object.freeze({ low, high });
   }
   return Object.freeze({ ...row, typical: Object.freeze(typical) }) as unknown as Row & object;
 }
 
-function crossChecked(catalogue: Catalogue, { faults, places }: Gather): Catalogue {
+function crossChecked(catalogue: Catalogue, { faults, places, fibreNames }: Gather): Catalogue {
   const refuse = (row: object, argument: string, value: string, wanted: string): void => {
     faults.push({ ...places.get(row), argument, value, wanted });
   };
   for (const row of catalogue.reinforcements.values()) {
-    if (!catalogue.fibres.has(row.fibre)) {
+    if (!catalogue.fibres.has(row.fibre) && !fibreNames.has(row.fibre)) {
       refuse(row, "fibre", row.fibre, `must be one of: ${[...catalogue.fibres.keys()].join(", ")}`);
     }
     if ((row.form === "woven") === (row.weave === "none")) {

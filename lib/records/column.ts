@@ -1,4 +1,8 @@
-import type { Dimension } from "../quantity/mod.ts";
+import { checksFor } from "../check/mod.ts";
+import { type Dimension, siUnits } from "../quantity/mod.ts";
+
+const check = checksFor("describe the column");
+const dimensions = Object.keys(siUnits) as readonly Dimension[];
 
 /** A column of names: text that may not be a formula. */
 export interface TextColumn {
@@ -119,6 +123,7 @@ export function noteColumn(): Optional<TextColumn> {
  *
  * @param words The words that may stand in it.
  * @returns The column.
+ * @throws {InputError} If there is no word.
  *
  * @example
  * ```ts
@@ -133,7 +138,7 @@ export function noteColumn(): Optional<TextColumn> {
 export function choiceColumn<const Word extends string>(
   ...words: readonly Word[]
 ): Filled<ChoiceColumn<Word>> {
-  return { kind: "choice", optional: false, words };
+  return { kind: "choice", optional: false, words: check.list("words", words) };
 }
 
 /**
@@ -142,6 +147,7 @@ export function choiceColumn<const Word extends string>(
  * @param dimension The kind of quantity; any unit of it may stand in the heading.
  * @param limits Limits of the figures, in SI.
  * @returns The column.
+ * @throws {InputError} If there is no such kind of quantity.
  *
  * @example
  * ```ts
@@ -157,6 +163,7 @@ export function numberColumn(
   dimension: Dimension,
   limits: ColumnLimits = {},
 ): Filled<NumberColumn> {
+  check.oneOf("dimension", dimension, dimensions);
   return { kind: "number", optional: false, dimension, ...limits };
 }
 
@@ -165,6 +172,7 @@ export function numberColumn(
  *
  * @param column The column as it would be if it were required.
  * @returns The column.
+ * @throws {InputError} If it is no column.
  *
  * @example
  * ```ts
@@ -177,5 +185,5 @@ export function numberColumn(
  * ```
  */
 export function optional<C extends Column>(column: C): Optional<C> {
-  return { ...column, optional: true };
+  return { ...check.object("column", column), optional: true };
 }

@@ -1,11 +1,13 @@
 // @ts-types="./_papaparse.d.ts"
 import Papa from "papaparse";
+import { checksFor } from "../check/mod.ts";
 
 /** The signs that may stand between the cells of a row. */
 export type Delimiter = "\t" | ";" | "|" | ",";
 
 /** Rare signs first: a comma also stands in texts and in numbers. */
 const delimiters: readonly Delimiter[] = ["\t", ";", "|", ","];
+const check = checksFor("find the delimiter");
 const longestHead = 65536;
 const rowsLookedAt = 50;
 
@@ -20,6 +22,7 @@ const rowsLookedAt = 50;
  *
  * @param text The table, headings first; its line ends are `\n`.
  * @returns The delimiter, or undefined if there is one column.
+ * @throws {InputError} If it is no text.
  *
  * @example
  * ```ts
@@ -31,6 +34,7 @@ const rowsLookedAt = 50;
  * ```
  */
 export function findDelimiter(text: string): Delimiter | undefined {
+  if (typeof text !== "string") return check.refuse("text", text, "must be text");
   let head = text.slice(0, longestHead);
   if (head.length < text.length) head = head.slice(0, head.lastIndexOf("\n") + 1) || head;
   let widestHeadings = 1;

@@ -111,14 +111,28 @@ async function readFolder(path: string, action: string | undefined): Promise<Fil
     throw folderFault(path, action ?? "read the folder", error);
   }
   const files: Files = new Map();
+  const stamps = new Map<string, string>();
   for (const name of names.sort()) {
+    const file = join(path, name);
     try {
-      files.set(name, await Deno.readFile(join(path, name)));
+      stamps.set(file, await stampOf(file));
+      files.set(name, await Deno.readFile(file));
     } catch (error) {
-      throw folderFault(join(path, name), action ?? "read the folder", error);
+      throw folderFault(file, action ?? "read the folder", error);
     }
   }
+  for (const [file, stamp] of stamps) {
+    if (await stampOf(file).catch(() => undefined) === stamp) continue;
+    const wanted = "must stay as it is while the folder is read: it was just changed, try again";
+    throw new InputError(action ?? "read the folder", [{ argument: "file", value: file, wanted }]);
+  }
   return files;
+}
+
+/** What tells one state of a file from another. */
+async function stampOf(file: string): Promise<string> {
+  const { mtime, size } = await Deno.stat(file);
+  return `${mtime?.getTime()} ${size}`;
 }
 
 function folderFault(path: string, action: string, error: unknown): unknown {

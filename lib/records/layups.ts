@@ -56,7 +56,7 @@ export interface LayupRecord {
 
 /** The lay-up schedules of a part, and every name that stands in the file. */
 export interface Layups {
-  /** The schedules by name. */
+  /** The schedules by name; none if one has a fault, for it may lie in what is not read. */
   readonly layups: ReadonlyMap<string, LayupRecord>;
   /** Names, those of schedules with a fault included; none if they could not be read. */
   readonly names: ReadonlySet<string> | undefined;
@@ -115,7 +115,8 @@ export function readLayups(
     ]),
   );
   const names = checked.namesIn("layup");
-  return { content: { layups, names }, faults: byLine(faults), notes };
+  const sound = faults.length === 0 ? layups : new Map<string, LayupRecord>();
+  return { content: { layups: sound, names }, faults: byLine(faults), notes };
 }
 
 /**

@@ -1,3 +1,7 @@
+import { checksFor } from "../check/mod.ts";
+
+const check = checksFor("describe what was left out");
+
 /** A part of a file that was read but is no data. */
 export interface LeftOut {
   /** Why it was left out. */
@@ -18,6 +22,7 @@ export interface LeftOut {
  * @param leftOut The part that was left out.
  * @param file The file it stands in.
  * @returns A line such as `weighings.csv lines 9 to 12: 4 blank rows left out`.
+ * @throws {InputError} If it is missing.
  *
  * @example
  * ```ts
@@ -34,7 +39,7 @@ export interface LeftOut {
  * ```
  */
 export function describeLeftOut(leftOut: LeftOut, file: string): string {
-  const { reason, line, lastLine, count, text } = leftOut;
+  const { reason, line, lastLine, count, text } = check.object("what was left out", leftOut);
   const place = line === lastLine ? `line ${line}` : `lines ${line} to ${lastLine}`;
   if (reason === "empty column" || reason === "column marked x_") {
     return `${file} ${place}: ${reason} left out: ${JSON.stringify(text)}`;

@@ -1,4 +1,4 @@
-import { type Fault, InputError } from "../check/mod.ts";
+import { checksFor, type Fault, InputError } from "../check/mod.ts";
 import { type Catalogue, catalogueFiles, checkCatalogue } from "./catalogue.ts";
 import { type FilletRecord, readFillets } from "./fillets.ts";
 import { type LayupRecord, readLayups } from "./layups.ts";
@@ -40,6 +40,7 @@ export interface PartSource {
   readonly decimal?: DecimalSign;
 }
 
+const check = checksFor("read the part");
 const layupFile = "layup.csv";
 const optionalFiles = ["weighings.csv", "load_tests.csv", "putty.csv", "fillets.csv"] as const;
 const ownMaterials = "materials/";
@@ -81,7 +82,9 @@ export const partFiles: readonly string[] = Object.freeze([
  * ```
  */
 export function partFromFiles(source: PartSource): PartRecord {
-  const { files, decimal } = source;
+  const { files, decimal } = check.object("source", source);
+  check.object("catalogue", source.catalogue);
+  if (!(files instanceof Map)) return check.refuse("files", files, "must be a Map by file name");
   const faults: Fault[] = [];
   const notes: string[] = [];
   const gather = <Content>(file: PartFile<Content>): Content => {

@@ -48,8 +48,8 @@ export async function replaceFile(path: string, content: string | Uint8Array): P
 }
 
 function writeFault(path: string, error: unknown): unknown {
-  const { NotFound, PermissionDenied, NotCapable, IsADirectory } = Deno.errors;
-  const wanted = error instanceof NotFound
+  const { NotFound, NotADirectory, PermissionDenied, NotCapable, IsADirectory } = Deno.errors;
+  const wanted = error instanceof NotFound || error instanceof NotADirectory
     ? "must be in a folder that exists"
     : error instanceof PermissionDenied || error instanceof NotCapable
     ? "must be in a folder that may be written to (allow it with --allow-write)"

@@ -1,6 +1,8 @@
 // @ts-types="./_papaparse.d.ts"
 import Papa from "papaparse";
-import { type Fault, InputError } from "../check/mod.ts";
+import { checksFor, type Fault, InputError } from "../check/mod.ts";
+
+const check = checksFor("write the table");
 
 /** A table to be written. */
 export interface TableContent {
@@ -38,7 +40,8 @@ export function unguarded(cell: string): string {
  *
  * Numbers are written with all the digits that are needed to read the same double
  *
- * Range: finite numbers; texts are read back without blanks around them
+ * Range: finite numbers; texts are read back without blanks around them, and
+ * with `\n` for each line end in them
  *
  * Source: RFC 4180 for quotes and commas
  *
@@ -57,27 +60,17 @@ export function unguarded(cell: string): string {
  * ```
  */
 export function tableText(table: TableContent, options: TableTextOptions = {}): string {
-  const { headings, rows } = table;
-  const { lineEnd = "LF", byteOrderMark = false } = options;
-  const faults: Fault[] = [];
-  rows.forEach((row, i) => {
-    if (row.length !== headings.length) {
-      const wanted = `must be ${headings.length} as there are headings`;
-      faults.push({ argument: `number of cells in row ${i + 1}`, value: row.length, wanted });
-    }
-    row.forEach((cell, j) => {
-      if (typeof cell === "number" && !Number.isFinite(cell)) {
-        const argument = `${headings[j] ?? "cell"} in row ${i + 1}`;
-        faults.push({ argument, value: cell, wanted: "must be a finite number" });
-      }
-    });
-  });
-  if (headings.length === 0) {
-    faults.push({ argument: "headings", value: headings, wanted: "must be a list of 1 or more" });
-  }
+  const { headings, rows } = check.object("table", table);
+  const { lineEnd = "LF", byteOrderMark = false } = check.object("options", options);
+  check.list("headings", headings);
+  check.list("rows", rows, 0);
+  check.oneOf("line end", lineEnd, ["LF", "CRLF"]);
+  const faults = [headings, ...rows].flatMap((row, i) =>
+    rowFaults(row, { name: i === 0 ? "headings" : `row ${i}`, headings })
+  );
   if (faults.length > 0) throw new InputError("write the table", faults);
   const cells = [headings, ...rows].map((row) =>
-    row.map((cell) => typeof cell === "string" ? guarded(cell) : cell)
+    row.map((cell) => typeof cell === "string" ? guarded(cell) : cell ?? "")
   );
   const newline = lineEnd === "CRLF" ? "\r\n" : "\n";
   const text = Papa.unparse(cells, {
@@ -87,4 +80,27 @@ export function tableText(table: TableContent, options: TableTextOptions = {}): 
       column === 0 && (String(cell).startsWith("#") || (headings.length === 1 && cell === "")),
   });
   return `${byteOrderMark ? "\ufeff" : ""}${text}${newline}`;
+}
+
+function rowFaults(
+  row: readonly (string | number | undefined)[],
+  { name, headings }: { readonly name: string; readonly headings: readonly string[] },
+): readonly Fault[] {
+  if (!Array.isArray(row)) {
+    return [{ argument: name, value: row, wanted: "must be a list of cells" }];
+  }
+  const faults: Fault[] = [];
+  if (row.length !== headings.length) {
+    const wanted = `must be ${headings.length} as there are headings`;
+    faults.push({ argument: `number of cells in ${name}`, value: row.length, wanted });
+  }
+  row.forEach((cell: unknown, j) => {
+    if (cell === undefined || Number.isFinite(cell)) return;
+    if (typeof cell === "string" && cell.isWellFormed() && !/[\0\ufffd]/.test(cell)) return;
+    const wanted = typeof cell === "string"
+      ? "must be whole text: no NUL, no half or damaged sign"
+      : "must be a text, a finite number or undefined";
+    faults.push({ argument: `${headings[j] ?? "cell"} in ${name}`, value: cell, wanted });
+  });
+  return faults;
 }
