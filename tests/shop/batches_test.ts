@@ -1,0 +1,156 @@
+import { assert, assertEquals, assertThrows } from "@std/assert";
+import { assertClose } from "../close.ts";
+import { InputError } from "../../lib/check/mod.ts";
+import { type BatchTask, planBatches, runLayup, tryLayups } from "../../lib/shop/mod.ts";
+
+/** Pot life 2000 s whatever the mass, laying 0.5 g/s: figures that can be followed by hand. */
+const task: BatchTask = {
+  totalMass: 1.8,
+  resinPerArea: 0.25,
+  layingRate: 0.002,
+  rateSpread: 0.2,
+  mixingTime: 200,
+  sheet: { potLife: 2000, mass: 0.1, temperature: 293, massExponent: 0 },
+  temperature: 293,
+  usableShare: 0.8,
+};
+
+Deno.test("mark and largest pot by hand", () => {
+  // q = 0.5 g/s; mark = 0.5 × 1.2 × 200 = 120 g. A slow crew lays 0.4 g/s: (120 + m)/0.4 = 1600 s
+  // gives m = 520 g, but a pot holds 500 g at most: 4 pots of 450 g.
+  const plan = planBatches(task);
+  assertClose(plan.mark, 0.12, { relative: 1e-13 });
+  assertClose(plan.largestUsable, 0.5, { relative: 1e-13 });
+  assertClose(plan.batches.map(({ mass }) => mass), [0.45, 0.45, 0.45, 0.45], {
+    relative: 1e-13,
+  });
+  assertClose(planBatches({ ...task, largestBatch: 1 }).largestUsable, 0.52, { relative: 1e-12 });
+  assertEquals([plan.verdict, plan.notes.length], ["holds", 1]);
+  assertClose(plan.spareMass, 0.45, { relative: 1e-13 });
+});
+
+Deno.test("timetable by hand", () => {
+  const { batches, finishAt } = planBatches(task);
+  // Opened every 900 s from 200 s on; mixing begins 120 g/0.5 g/s = 240 s earlier.
+  assertClose(batches.map(({ openAt }) => openAt), [200, 1100, 2000, 2900], { relative: 1e-12 });
+  assertClose(batches.map(({ mixAt }) => mixAt), [0, 860, 1760, 2660], { absolute: 1e-9 });
+  assertClose(batches.map(({ readyAt }) => readyAt), [200, 1060, 1960, 2860], {
+    relative: 1e-12,
+  });
+  assertClose(batches.map(({ useBefore }) => useBefore), [1600, 2460, 3360, 4260], {
+    relative: 1e-12,
+  });
+  assertClose(finishAt, 3800, { relative: 1e-12 });
+});
+
+Deno.test("a small lay-up needs one pot and no mark", () => {
+  const plan = planBatches({ ...task, totalMass: 0.3 });
+  assertEquals([plan.batches.length, plan.mark, plan.notes.length], [1, 0, 0]);
+  assertEquals(runLayup(plan, { factors: [1], interval: 60, mixBy: "mark" }).dryTime, 0);
+});
+
+Deno.test("pots are full but the last where equal ones would be below the mark", () => {
+  // A pot of 0.15 kg at most, a mark of 0.12 kg: 0.31 kg is not 3 × 0.103 but 0.15, 0.15, 0.01.
+  const plan = planBatches({ ...task, totalMass: 0.31, largestBatch: 0.15 });
+  assertClose(plan.batches.map(({ mass }) => mass), [0.15, 0.15, 0.01], { relative: 1e-12 });
+  assertEquals(plan.verdict, "holds");
+  const trials = tryLayups(plan, { spread: 0.2, mixBy: "mark", randomRuns: 20, seed: 5 });
+  assertEquals(trials.verdict, "holds");
+});
+
+Deno.test("a run followed by hand: fast crew, mixing by the clock, runs dry", () => {
+  // 0.6 g/s: each pot of 450 g is empty after 750 s. The first at 950 s; the second is ready at
+  // 1060 s (110 s dry), empty at 1810; the third ready at 1960 (150 dry), empty at 2710; the fourth
+  // ready at 2860 (150 dry): done at 3610 s.
+  const run = runLayup(planBatches(task), { factors: [1.2], interval: 600, mixBy: "clock" });
+  assertClose(run.dryTime, 410, { relative: 1e-10 });
+  assertClose(run.finishAt, 3610, { relative: 1e-10 });
+  assertClose(run.tightest, -150, { relative: 1e-10 });
+  assertEquals([run.discarded, run.missing, run.spareUsed], [0, 0, false]);
+  const dry = run.events.filter(({ what }) => what === "dry").map(({ time }) => time);
+  assertClose(dry, [950, 1810, 2710], { relative: 1e-10 });
+});
+
+Deno.test("the same crew by the mark never waits", () => {
+  // At the mark 120 g last exactly the 200 s of mixing.
+  const run = runLayup(planBatches(task), { factors: [1.2], interval: 600, mixBy: "mark" });
+  assertClose(run.dryTime, 0, { absolute: 1e-6 });
+  assertClose(run.finishAt, 200 + 3000, { relative: 1e-9 });
+});
+
+Deno.test("a crew slower than planned lets a pot go off, and the spare is mixed", () => {
+  // 0.25 g/s: after 1600 s of its age (1400 s of laying) a pot still holds 100 g.
+  const run = runLayup(planBatches(task), { factors: [0.5], interval: 600, mixBy: "mark" });
+  assert(run.discarded > 0.099);
+  assertEquals(run.spareUsed, true);
+  assert(run.events.some(({ what }) => what === "gone off"));
+  const laid = 1.8 - run.missing;
+  const poured = 4 * 0.45 + 0.45;
+  assert(laid + run.discarded <= poured + 1e-9);
+});
+
+Deno.test("within the spread no crew runs dry, and by the clock alone some do", () => {
+  const options = { spread: 0.3, randomRuns: 40, seed: 20261125 };
+  const plan = planBatches({ ...task, rateSpread: 0.3 });
+  assertEquals(plan.verdict, "holds");
+  const byMark = tryLayups(plan, { ...options, mixBy: "mark" });
+  assertEquals([byMark.runs, byMark.failed, byMark.verdict], [45, 0, "holds"]);
+  const byClock = tryLayups(plan, { ...options, mixBy: "clock" });
+  assertEquals(byClock.verdict, "fails");
+  assert(byClock.worstDryTime > 0);
+});
+
+Deno.test("a plan that cannot keep resin at hand says so, and the trials agree", () => {
+  // Pot life 500 s, mixing 300 s: the mark is 180 g, and the largest pot that a slow crew empties
+  // in time is none.
+  const hopeless = planBatches({
+    ...task,
+    mixingTime: 300,
+    sheet: { ...task.sheet, potLife: 500 },
+  });
+  assertEquals(hopeless.verdict, "fails");
+  assert(hopeless.notes.some((note) => note.includes("run out")));
+  const trials = tryLayups(hopeless, { spread: 0.2, mixBy: "mark", randomRuns: 5, seed: 1 });
+  assertEquals(trials.verdict, "fails");
+});
+
+Deno.test("batches refuse what cannot be", () => {
+  assertThrows(() => planBatches({ ...task, rateSpread: 1 }), InputError, "must be below 1");
+  assertThrows(() => planBatches({ ...task, totalMass: 0 }), InputError, "mass of resin is 0 kg");
+  assertThrows(
+    () =>
+      planBatches({
+        ...task,
+        mixingTime: 2000,
+        sheet: { ...task.sheet, thinLayerTime: 2000 },
+      }),
+    InputError,
+    "must be below the usable part of the pot life",
+  );
+  assertThrows(
+    () => planBatches({ ...task, largestBatch: 1e-6 }),
+    InputError,
+    "must be 1000 at most",
+  );
+  const plan = planBatches(task);
+  assertThrows(
+    () => runLayup(plan, { factors: [0], interval: 60, mixBy: "mark" }),
+    InputError,
+    "factor is 0",
+  );
+  assertThrows(
+    () => runLayup(plan, { factors: [1], interval: 0.1, mixBy: "mark" }),
+    InputError,
+    "must be 1 s or above",
+  );
+  assertThrows(
+    () => runLayup(plan, { factors: [1], interval: 60, mixBy: "guess" as never }),
+    InputError,
+    "must be one of: mark, clock",
+  );
+  assertThrows(
+    () => tryLayups(plan, { spread: 2, mixBy: "mark", randomRuns: 1, seed: 1 }),
+    InputError,
+    "spread is 2",
+  );
+});
