@@ -3,7 +3,7 @@ import { normalProbability } from "./normal.ts";
 import type { Uncertain } from "./uncertain.ts";
 
 /** Points over the spread: enough for eight digits of a probability on smooth posteriors. */
-const RULE = gaussLegendre(160);
+const RULE = gaussLegendre(128);
 /** Share of the draws one standard deviation below the mean, and above, and the 95 % ends. */
 const ONE_BELOW = 0.15865525393145707;
 const ENDS = 0.025;
@@ -119,12 +119,12 @@ function mixtureQuantile({ weights, means, deviations }: Mixture, p: number): nu
       0,
     ) -
     p;
-  const middle = means[0]!;
-  let reach = Math.min(...deviations);
-  while (!(gap(middle - reach) < 0 && gap(middle + reach) > 0)) reach *= 2;
-  return findRoot(
-    gap,
-    { from: middle - reach, to: middle + reach },
-    1e-10 * Math.min(...deviations),
-  );
+  const average = (list: readonly number[]): number =>
+    weights.reduce((sum, w, k) => sum + w * list[k]!, 0);
+  const middle = average(means);
+  const unit = average(deviations);
+  let [from, to] = [middle, middle];
+  for (let reach = unit; gap(from) > 0; reach *= 2) from = middle - reach;
+  for (let reach = unit; gap(to) < 0; reach *= 2) to = middle + reach;
+  return findRoot(gap, { from, to }, 1e-10 * unit);
 }

@@ -14,6 +14,8 @@ export interface Tails {
 }
 
 const HALF_LOG_TWO_PI = 0.9189385332046728;
+/** ln Γ(3/2) = ln(√π/2): the normal distribution asks for nothing else. */
+const LOG_GAMMA_THREE_HALVES = -0.12078223763524522;
 const TINY = 1e-300;
 
 /** What Stirling's formula leaves of ln Γ(z), for z of 10 and above. */
@@ -63,6 +65,7 @@ export function incompleteGamma(a: number, x: number): Tails {
 
 /** ln of x^a e^−x / Γ(a + 1). */
 function logGammaFront(a: number, x: number): number {
+  if (a === 0.5) return 0.5 * Math.log(x) - x - LOG_GAMMA_THREE_HALVES;
   if (a < 10) return a * Math.log(x) - x - logGamma(a + 1);
   const excess = (x - a) / a;
   const log = Math.abs(excess) < 0.5 ? Math.log1p(excess) : Math.log(x / a);
