@@ -43,7 +43,7 @@ const STEPS: Steps = [
 
 async function format(): Promise<Step> {
   const files = (await notebooks()).map(({ file }) => file);
-  const plain = await deno("fmt", "--check", "--quiet", `--ignore=${files.join()}`);
+  const plain = await deno("fmt", "--check", `--ignore=${files.join()}`);
   const found = await unformatted(files, CONFIG);
   const report = [plain.report ?? "", ...found.map((file) => `not formatted: ${file}`)].join("\n");
   return { passed: plain.passed && found.length === 0, report };
@@ -82,7 +82,7 @@ async function tests(args: readonly string[]): Promise<Step> {
   const folder = await Deno.makeTempDir({ prefix: "laminate-gate-" });
   try {
     const file = join(folder, "junit.xml");
-    const step = await deno("test", "--quiet", `--junit-path=${file}`, ...args);
+    const step = await deno("test", "--quiet", "--reporter=dot", `--junit-path=${file}`, ...args);
     const report = await Deno.readTextFile(file).catch(() => "");
     return { ...step, tests: countTests(report) };
   } finally {

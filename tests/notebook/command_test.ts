@@ -62,14 +62,19 @@ Deno.test("a run prints progress, answer and place, and writes a page and an ind
   });
 });
 
-Deno.test("another part folder gives another answer, named from the project's folder", async () => {
+Deno.test("another part folder gives another answer, named as the notebook would", async () => {
   await withFolder(async (folder) => {
     await writeNotebooks(folder, { good: good() });
     await Deno.mkdir(join(folder, 'b "quoted" $& \\part'));
     const { code, out } = await command(folder, "--part", 'b "quoted" $& \\part');
     assertEquals(code, 0, out);
-    const inside = folder.slice(ROOT.length).replace(/^\//, "");
-    assert(out.includes(`Part ${inside}/b "quoted" $& \\part is light.`), out);
+    assert(out.includes('Part b "quoted" $& \\part is light.'), out);
+    const data = await command(folder, "--part", join(ROOT, "data"));
+    assert(data.out.includes("Part ../../data is light."), data.out);
+    assert((await read(folder, "good")).includes("Part folder: <code>data</code>"));
+    const outside = await Deno.makeTempDir();
+    assert((await command(folder, "--part", outside)).out.includes(`Part ${outside} is light.`));
+    await Deno.remove(outside);
   });
 });
 

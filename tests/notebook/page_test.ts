@@ -4,6 +4,7 @@ import { answer, caution, type Displayed, figure, jupyterDisplay } from "../../l
 import { cleanHtml } from "../../lib/notebook/page/clean.ts";
 import { indexPage } from "../../lib/notebook/page/index_page.ts";
 import { answerOf, notebookPage, titleOf } from "../../lib/notebook/page/notebook_page.ts";
+import { framedTables } from "../../lib/notebook/page/tables.ts";
 import { markdownRenderer } from "../../lib/notebook/page/render_markdown.ts";
 import type { Cell, Notebook, Output } from "../../lib/notebook/runner/notebook_file.ts";
 import { cellOf, notebookOf } from "./_fixtures.ts";
@@ -151,6 +152,28 @@ Deno.test("a page opens with title, answer and part, and shows each output in it
     "Code 3",
     "Code 5",
   ]);
+});
+
+Deno.test("a wide table knows its columns in each cell, for a phone; every table has its own box", () => {
+  const table = (columns: number): string =>
+    `<table><caption>C &amp; ${columns}</caption><thead><tr>${
+      "<th>h&lt;</th>".repeat(columns)
+    }</tr></thead>` +
+    `<tbody><tr><th>r</th>${"<td>1</td>".repeat(columns - 1)}</tr></tbody></table>`;
+  const { body } = dom(
+    `<html><body>${framedTables(`<p>x</p>${table(4)}${table(3)}`)}</body></html>`,
+  );
+  const [wide, narrow] = body.querySelectorAll(".scroll");
+  assertEquals(wide?.getAttribute("aria-label"), "C & 4");
+  assertEquals([...wide!.querySelectorAll("td")].map((td) => td.getAttribute("data-label")), [
+    "h<",
+    "h<",
+    "h<",
+  ]);
+  assertEquals(wide!.querySelectorAll('[role="columnheader"]').length, 4);
+  assertEquals(wide!.querySelectorAll('[role="rowheader"]').length, 1);
+  assertEquals(narrow!.querySelectorAll("[data-label], [role=cell]").length, 0);
+  assert(narrow!.querySelector("table") !== null);
 });
 
 Deno.test("two pictures on a page share no id", () => {

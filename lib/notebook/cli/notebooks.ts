@@ -53,7 +53,7 @@ export async function readCommand(
   return {
     folder,
     names: names.length > 0 ? names : found,
-    ...(values.part === undefined ? {} : { part: await partFolder(values.part, from) }),
+    ...(values.part === undefined ? {} : { part: await partFolder(values.part, from, folder) }),
     ...(values.check ? {} : { out: resolve(from, values.out ?? join(ROOT, "out")) }),
     stored: values.store ? "store" : values.check ? "check" : "leave",
     timeLimit: seconds * 1000,
@@ -82,13 +82,14 @@ function parse(args: readonly string[]) {
   }
 }
 
-/** A part folder as notebooks write it: from the project's folder, or whole if outside. */
-async function partFolder(part: string, from: string): Promise<string> {
+/** A part folder as notebooks write it: from their own folder, or whole if it lies elsewhere. */
+async function partFolder(part: string, from: string, notebooks: string): Promise<string> {
   const whole = resolve(from, part);
   const isFolder = await Deno.stat(whole).then((info) => info.isDirectory, () => false);
   if (!isFolder) throw new UsageError(`--part: there is no folder ${whole}`);
   const inside = relative(ROOT, whole);
-  const path = inside.startsWith("..") || isAbsolute(inside) ? whole : inside;
+  const isOurs = !inside.startsWith("..") && !isAbsolute(inside);
+  const path = isOurs ? relative(notebooks, whole) : whole;
   return Deno.build.os === "windows" ? path.replaceAll("\\", "/") : path;
 }
 

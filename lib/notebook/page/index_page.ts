@@ -1,4 +1,5 @@
 import { escapeHtml, proseHtml } from "../_html.ts";
+import { partName } from "./notebook_page.ts";
 import { pageFrame } from "./page_frame.ts";
 
 /** One notebook's line on the index. */
@@ -30,7 +31,7 @@ export function indexPage(entries: readonly IndexEntry[], part?: string): string
   });
   const about = part === undefined
     ? ""
-    : `<p class="soft">Part folder: <code>${escapeHtml(part)}</code></p>\n`;
+    : `<p class="soft">Part folder: <code>${escapeHtml(partName(part))}</code></p>\n`;
   return pageFrame(
     "Laminate notebooks: all answers",
     `<header>

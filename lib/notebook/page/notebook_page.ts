@@ -6,6 +6,7 @@ import { hasTag, partOf } from "../runner/parameters.ts";
 import { cleanHtml } from "./clean.ts";
 import { type MarkdownRenderer, markdownRenderer } from "./render_markdown.ts";
 import { pageFrame } from "./page_frame.ts";
+import { framedTables } from "./tables.ts";
 
 /** The one sentence that a notebook answers with, or undefined if it has none. */
 export function answerOf(notebook: Notebook): string | undefined {
@@ -54,7 +55,7 @@ export function notebookPage(notebook: Notebook, name: string): string {
 ${answer === undefined ? "" : `<p class="answer"><strong>${proseHtml(answer)}</strong></p>\n`}${
       part === undefined
         ? ""
-        : `<p class="soft">Part folder: <code>${escapeHtml(part)}</code></p>\n`
+        : `<p class="soft">Part folder: <code>${escapeHtml(partName(part))}</code></p>\n`
     }</header>
 ${contents(markdown, body)}<main>
 ${body}</main>
@@ -63,6 +64,11 @@ ${body}</main>
 safety sheet, local codes, event rules and licensed practice come first.</p>
 </footer>`,
   );
+}
+
+/** A part folder as it is called from the project's folder. */
+export function partName(part: string): string {
+  return part.replace(/^(\.\.\/)+/, "");
 }
 
 function contents({ headings }: MarkdownRenderer, body: string): string {
@@ -80,7 +86,7 @@ interface CellPlace {
 }
 
 function cellHtml(cell: Cell, { markdown, number }: CellPlace): string {
-  if (cell.cell_type === "markdown") return markdown.render(cell.source);
+  if (cell.cell_type === "markdown") return framedTables(markdown.render(cell.source));
   if (cell.cell_type === "raw") return "";
   const code = hasTag(cell, "hide-input") || cell.source.trim() === ""
     ? ""
@@ -103,9 +109,9 @@ function outputHtml(output: Output, markdown: MarkdownRenderer): string {
   const form = (mime: string): string | undefined =>
     typeof data[mime] === "string" ? data[mime] : undefined;
   const html = form("text/html");
-  if (html !== undefined) return `${framed(ownIdsOfAll(cleanHtml(html)))}\n`;
+  if (html !== undefined) return `${framedTables(ownIdsOfAll(cleanHtml(html)))}\n`;
   const text = form("text/markdown");
-  if (text !== undefined) return markdown.render(text);
+  if (text !== undefined) return framedTables(markdown.render(text));
   const svg = form("image/svg+xml");
   if (svg !== undefined) return `<figure>${ownIds(cleanHtml(svg))}</figure>\n`;
   const png = form("image/png");
@@ -122,16 +128,6 @@ function outputHtml(output: Output, markdown: MarkdownRenderer): string {
 /** Each picture in a piece of HTML with ids of its own. */
 function ownIdsOfAll(html: string): string {
   return html.replace(/<svg[\s>][^]*?<\/svg>/g, ownIds);
-}
-
-/** Tables scroll in a box of their own, so that the page never does; one caution is linked to. */
-function framed(html: string): string {
-  return html.replace(/<table[\s>][^]*?<\/table>/g, (table) => {
-    const caption = table.match(/<caption[^>]*>([^]*?)<\/caption>/)?.[1]?.replace(/<[^>]*>/g, "");
-    return `<div class="scroll" tabindex="0" role="region" aria-label="${
-      caption ?? "Table"
-    }">${table}</div>`;
-  });
 }
 
 function pre(text: string): string {

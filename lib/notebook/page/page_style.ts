@@ -72,6 +72,17 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
 .notebooks > li { margin: 0 0 1.4rem; }
 .notebooks h2 { border: 0; margin: 0 0 .3rem; padding: 0; }
 .failed { border-left-color: var(--warn); background: var(--warn-ground); }
+@media screen and (max-width: 40rem) {
+  figure { overflow-x: auto; }
+  figure svg { min-width: 30rem; }
+  .cards thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  .cards, .cards caption, .cards tbody, .cards tr, .cards tbody th, .cards td { display: block; width: 100%; }
+  .cards tr { padding: .5rem 0; border-bottom: 1px solid var(--line); }
+  .cards tbody th, .cards td, .cards td.number { border: 0; padding: .1rem 0; text-align: left; white-space: normal; }
+  .cards tbody th { font-weight: 600; }
+  .cards td { display: grid; grid-template-columns: 9.5rem minmax(0, 1fr); column-gap: .7rem; }
+  .cards td::before { content: attr(data-label); color: var(--soft); }
+}
 @media print {
   @page { size: A4; margin: 16mm 15mm; }
   body { max-width: none; padding: 0; font-size: 10.5pt; background: none; }

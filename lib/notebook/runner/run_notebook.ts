@@ -108,7 +108,8 @@ async function errorText(
 ): Promise<string> {
   const sent = outputs.some(({ output_type }) => output_type === "error") || name === "Uncaught";
   if (!sent) return await options.explain?.(cell, before) ?? text;
-  return trace.startsWith(name) || name === "Uncaught"
-    ? trace
-    : `${name}: ${text}\n${trace}`.trimEnd();
+  if (name === "Uncaught") return trace;
+  // A wrong input says all that its owner needs; where in the program it was found helps nobody.
+  if (name === "InputError") return `${name}: ${text}`;
+  return trace.startsWith(name) ? trace : `${name}: ${text}\n${trace}`.trimEnd();
 }
