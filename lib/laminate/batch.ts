@@ -53,7 +53,8 @@ export interface BatchResult {
   /** Modulus along x in the plane, free to bend [Pa]. */
   readonly membraneEx: Float64Array;
   /**
-   * σ1, σ2, τ12 at the bottom of a ply, then at its top: six a ply; empty if not kept [Pa].
+   * σ1, σ2, τ12 at the bottom of a ply, then at its top: six a ply, 0 for a ply left out;
+   * empty if not kept [Pa].
    */
   readonly plyStress: Float64Array;
 }

@@ -3,7 +3,13 @@
  * construction (the door in `batch.ts` has checked the lengths), hence the `!`; the scratch space
  * is made once a call, so that the loop allocates nothing.
  */
-import { type KernelInput, type KernelOutput, PLACE, PLY } from "./batch_layout_private.ts";
+import {
+  type Kernel,
+  type KernelInput,
+  type KernelOutput,
+  PLACE,
+  PLY,
+} from "./batch_layout_private.ts";
 import { stressPlies, sumPlies } from "./batch_plies_private.ts";
 import { rateHeld, rateScaled } from "./batch_rate_private.ts";
 import { invertStiffness, strainsUnder } from "./batch_solve_private.ts";
@@ -14,50 +20,45 @@ export function runKernel(
   output: KernelOutput,
   { start, end }: { readonly start: number; readonly end: number },
 ): void {
-  const { plyCount, loads } = input;
-  const scratch = new Float64Array(PLACE.plies + PLY.length * plyCount);
+  const w = new Float64Array(PLACE.plies + PLY.length * input.plyCount);
   const holds = input.hasFreeStrain && input.holdsResidual;
-  const loadStride = loads.length === 6 ? 0 : 6;
+  const kernel: Kernel = { input, output, w, holds };
+  const loadStride = input.loads.length === 6 ? 0 : 6;
   for (let i = start; i < end; i++) {
-    const thickness = sumPlies(input, scratch, i);
-    const a11 = invertStiffness(scratch);
+    const thickness = sumPlies(kernel, i);
+    const a11 = invertStiffness(w);
     output.membraneEx[i] = 1 / (thickness * a11);
     for (let j = 0; j < 6; j++) {
-      scratch[PLACE.forces + j] = loads[loadStride * i + j]! +
-        (holds ? 0 : scratch[PLACE.freeForces + j]!);
+      w[PLACE.forces + j] = input.loads[loadStride * i + j]! +
+        (holds ? 0 : w[PLACE.freeForces + j]!);
     }
-    strainsUnder(scratch, PLACE.forces, PLACE.strains);
+    strainsUnder(w, PLACE.forces, PLACE.strains);
+    stressPlies(kernel, i, 0);
     if (holds) {
-      strainsUnder(scratch, PLACE.freeForces, PLACE.freeStrains);
-      stressPlies(input, scratch, i, 0, 0);
-      stressPlies(input, scratch, i, 6, 1);
-      rateHeld(input, output, scratch, i);
+      strainsUnder(w, PLACE.freeForces, PLACE.freeStrains);
+      stressPlies(kernel, i, 6);
+      rateHeld(kernel, i);
     } else {
-      stressPlies(input, scratch, i, 0, 1);
-      rateScaled(input, output, scratch, i);
+      rateScaled(kernel, i);
     }
-    keep(output, scratch, i, plyCount, holds);
+    keep(kernel, i);
   }
 }
 
 /** Copies strains, and stresses if they are kept, out of the scratch space. */
-function keep(
-  { strains, plyStress }: KernelOutput,
-  scratch: Float64Array,
-  laminate: number,
-  plyCount: number,
-  holds: boolean,
-): void {
+function keep({ input, output, w, holds }: Kernel, laminate: number): void {
+  const { plyCount, thickness } = input;
+  const { strains, plyStress } = output;
   for (let j = 0; j < 6; j++) {
-    strains[6 * laminate + j] = scratch[PLACE.strains + j]! +
-      (holds ? scratch[PLACE.freeStrains + j]! : 0);
+    strains[6 * laminate + j] = w[PLACE.strains + j]! + (holds ? w[PLACE.freeStrains + j]! : 0);
   }
   if (plyStress.length === 0) return;
   for (let k = 0; k < plyCount; k++) {
+    if (thickness[laminate * plyCount + k]! === 0) continue;
     const ply = PLACE.plies + PLY.length * k;
     for (let j = 0; j < 6; j++) {
-      plyStress[6 * (laminate * plyCount + k) + j] = scratch[ply + PLY.stress + j]! +
-        (holds ? scratch[ply + PLY.freeStress + j]! : 0);
+      plyStress[6 * (laminate * plyCount + k) + j] = w[ply + PLY.stress + j]! +
+        (holds ? w[ply + PLY.freeStress + j]! : 0);
     }
   }
 }

@@ -37,6 +37,16 @@ export interface KernelOutput {
   readonly plyStress: Float64Array;
 }
 
+/** What the parts of the kernel hand to one another: made once, so that the loop allocates nothing. */
+export interface Kernel {
+  readonly input: KernelInput;
+  readonly output: KernelOutput;
+  /** Scratch space for one laminate, laid out by `PLACE` and `PLY`. */
+  readonly w: Float64Array;
+  /** Whether there is a stress of climate to be held while the load grows. */
+  readonly holds: boolean;
+}
+
 /** Places in the scratch space of one laminate. */
 export const PLACE = {
   /** A, B, D: 11, 12, 16, 22, 26, 66 of each. */

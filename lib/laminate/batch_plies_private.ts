@@ -3,10 +3,10 @@
  * invariants U1 to U5: less work than the fourth powers of cos θ and sin θ, the same by
  * trigonometry. A hot kernel: see `batch_kernel_private.ts` for the `!`.
  */
-import { type KernelInput, LAMINA, PLACE, PLY } from "./batch_layout_private.ts";
+import { type Kernel, LAMINA, PLACE, PLY } from "./batch_layout_private.ts";
 
 /** Sums A, B, D, N_T and M_T of one laminate, and keeps each ply's turn; returns the thickness. */
-export function sumPlies(input: KernelInput, w: Float64Array, laminate: number): number {
+export function sumPlies({ input, w }: Kernel, laminate: number): number {
   const { plyCount, constants, lamina, thickness, angleDeg, hasFreeStrain } = input;
   const first = laminate * plyCount;
   let h = 0;
@@ -78,15 +78,12 @@ function turnPly(w: Float64Array, ply: number, angleDeg: number): void {
 
 /**
  * Stress at both faces of each ply, in its own axes. `set` is 0 for strains and stresses of the
- * load, 6 for those of the free strain; `free` is 1 if the ply's free strain is in them, else 0.
+ * load, 6 for those of the climate where that is held.
  */
-export function stressPlies(
-  { plyCount, constants, lamina, thickness }: KernelInput,
-  w: Float64Array,
-  laminate: number,
-  set: 0 | 6,
-  free: 0 | 1,
-): void {
+export function stressPlies({ input, w, holds }: Kernel, laminate: number, set: 0 | 6): void {
+  const { plyCount, constants, lamina, thickness } = input;
+  // The ply's own free strain counts once: with the climate if that stands apart.
+  const free = holds && set === 0 ? 0 : 1;
   const first = laminate * plyCount;
   const from = PLACE.strains + set;
   const ex = w[from]!, ey = w[from + 1]!, kx = w[from + 3]!, ky = w[from + 4]!;

@@ -3,15 +3,11 @@
  * quadratic and b the linear part. Utilisation u = 1/R, since it stays finite where nothing fails.
  * A hot kernel: see `batch_kernel_private.ts` for the `!`.
  */
-import { type KernelInput, type KernelOutput, LAMINA, PLACE, PLY } from "./batch_layout_private.ts";
+import { type Kernel, LAMINA, PLACE, PLY } from "./batch_layout_private.ts";
 
 /** All stress grows: a R² + b R = 1, so u is the positive root of u² − b u − a = 0. */
-export function rateScaled(
-  { plyCount, constants, lamina, thickness }: KernelInput,
-  output: KernelOutput,
-  w: Float64Array,
-  laminate: number,
-): void {
+export function rateScaled({ input, output, w }: Kernel, laminate: number): void {
+  const { plyCount, constants, lamina, thickness } = input;
   const first = laminate * plyCount;
   let worst = 0, criticalPly = -1, criticalFace = 0;
   for (let k = 0; k < plyCount; k++) {
@@ -43,12 +39,8 @@ export function rateScaled(
  * g = 1 − a(r) − b(r) and the slope l = 2 a(r, m) + b(m), u is the positive root of
  * g u² − l u − a(m) = 0. With no room left no load can be borne: u is the largest number.
  */
-export function rateHeld(
-  { plyCount, constants, lamina, thickness }: KernelInput,
-  output: KernelOutput,
-  w: Float64Array,
-  laminate: number,
-): void {
+export function rateHeld({ input, output, w }: Kernel, laminate: number): void {
+  const { plyCount, constants, lamina, thickness } = input;
   const first = laminate * plyCount;
   let worst = 0, criticalPly = -1, criticalFace = 0;
   for (let k = 0; k < plyCount; k++) {

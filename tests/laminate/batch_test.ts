@@ -66,6 +66,8 @@ Deno.test("plies of no thickness are left out, and a core without strengths is n
     alone,
   );
   assert(criticalPly[0] !== 1);
+  const { plyStress } = analyseBatch(batch, { keepPlyStress: true });
+  assertEquals([...plyStress.slice(6 * 7)], [0, 0, 0, 0, 0, 0]);
   const core = analyseBatch(batchOf([stackOf(HONEYCOMB, 0.01, [0])], { Nx: 1 }));
   assertEquals([core.utilisation[0], core.criticalPly[0]], [0, -1]);
 });
