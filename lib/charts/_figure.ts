@@ -169,6 +169,13 @@ export function checkCoordinate(argument: string, value: number): number {
   return check.finite(argument, value);
 }
 
+/** Keeps a text readable that crosses lines: an outline in the colour of the ground. */
+export const HALO = {
+  stroke: "var(--figure-ground, white)",
+  strokeWidth: 4,
+  fill: "currentColor",
+} as const;
+
 /** Dash of each line in turn, so that lines are told apart without colour. */
 export const DASHES: readonly string[] = ["none", "7,4", "2,3", "9,3,2,3"];
 

@@ -8,6 +8,7 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
+  HALO,
   ORANGE,
 } from "./_figure.ts";
 
@@ -140,9 +141,7 @@ export function choiceMapFigure(data: ChoiceMapData, text: Finding): SVGSVGEleme
         textAnchor: "end",
         dx: -15,
         dy: 10,
-        stroke: "var(--figure-ground, white)",
-        strokeWidth: 4,
-        fill: "currentColor",
+        ...HALO,
         fontWeight: "600",
       }),
     ],

@@ -7,6 +7,7 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
+  HALO,
   ORANGE,
 } from "./_figure.ts";
 
@@ -90,9 +91,7 @@ export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
         textAnchor: "end",
         dx: -4,
         dy: -9,
-        stroke: "var(--figure-ground, white)",
-        strokeWidth: 4,
-        fill: "currentColor",
+        ...HALO,
       }),
       Plot.line(front, { x: "x", y: "y", stroke: BLUE, strokeWidth: 2 }),
       Plot.dot(front, { x: "x", y: "y", r: 4, fill: BLUE }),
@@ -112,9 +111,7 @@ export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
         dx: 13,
         dy: -10,
         fontWeight: "600",
-        stroke: "var(--figure-ground, white)",
-        strokeWidth: 4,
-        fill: "currentColor",
+        ...HALO,
       }),
     ],
   }, finding);

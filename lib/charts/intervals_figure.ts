@@ -7,6 +7,7 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
+  HALO,
   labelMargin,
   ORANGE,
 } from "./_figure.ts";
@@ -100,6 +101,8 @@ export function intervalsFigure(
     height: 96 + 26 * labels.length,
     marginLeft: labelMargin(labels),
     marginRight: noted.length > 0 ? 130 : 24,
+    insetLeft: 10,
+    insetRight: 10,
     x: { label: axisLabel(x.name, x.unit), grid: true, nice: true, labelAnchor: "center" },
     y: { domain: labels, label: null, type: "band", padding: 0.3 },
     marks: [
@@ -138,6 +141,7 @@ export function intervalsFigure(
         text: "remark",
         textAnchor: "start",
         dx: 10,
+        ...HALO,
       }),
     ],
   }, text);

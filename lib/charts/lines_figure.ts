@@ -9,6 +9,7 @@ import {
   DASHES,
   drawFigure,
   type Finding,
+  HALO,
   ORANGE,
 } from "./_figure.ts";
 
@@ -144,9 +145,7 @@ export function linesFigure(data: LinesData, text: Finding): SVGSVGElement {
           y: "y",
           text: "label",
           dy: side === 0 ? -14 : 16,
-          stroke: "var(--figure-ground, white)",
-          strokeWidth: 4,
-          fill: "currentColor",
+          ...HALO,
         })
       ),
     ],

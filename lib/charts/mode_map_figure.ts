@@ -8,6 +8,7 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
+  HALO,
   ORANGE,
 } from "./_figure.ts";
 
@@ -81,7 +82,6 @@ export function modeMapFigure(data: ModeMapData, finding: Finding): SVGSVGElemen
     x: checkCoordinate(`${x.name} of ${chosen.label}`, chosen.x) * acrossSI,
     y: checkCoordinate(`${y.name} of ${chosen.label}`, chosen.y) * upSI,
   }];
-  const halo = { stroke: "var(--figure-ground, white)", strokeWidth: 5, fill: "currentColor" };
   return drawFigure({
     height: 440,
     x: { label: axisLabel(x.name, x.unit), labelAnchor: "center" },
@@ -103,10 +103,10 @@ export function modeMapFigure(data: ModeMapData, finding: Finding): SVGSVGElemen
         y: "y",
         text: "mode",
         fontWeight: "600",
-        ...halo,
+        ...HALO,
       }),
       Plot.dot(spot, { x: "x", y: "y", symbol: "times", r: 8, strokeWidth: 2.5 }),
-      Plot.text(spot, { x: "x", y: "y", text: "label", dy: -15, ...halo }),
+      Plot.text(spot, { x: "x", y: "y", text: "label", dy: -15, ...HALO }),
     ],
   }, finding);
 }

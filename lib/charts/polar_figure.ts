@@ -9,6 +9,7 @@ import {
   DASHES,
   drawFigure,
   type Finding,
+  HALO,
   ORANGE,
   WIDTH,
 } from "./_figure.ts";
@@ -110,9 +111,7 @@ export function polarFigure({ curves, radius }: PolarData, finding: Finding): SV
         x: (ring: number) => polar(ring, 22.5).x,
         y: (ring: number) => polar(ring, 22.5).y,
         text: (ring: number) => String(ring),
-        stroke: "var(--figure-ground, white)",
-        strokeWidth: 4,
-        fill: "currentColor",
+        ...HALO,
       }),
       Plot.text(names, {
         x: "x",
@@ -122,9 +121,7 @@ export function polarFigure({ curves, radius }: PolarData, finding: Finding): SV
         dx: 8,
         textAnchor: "start",
         fontWeight: "600",
-        stroke: "var(--figure-ground, white)",
-        strokeWidth: 4,
-        fill: "currentColor",
+        ...HALO,
       }),
       Plot.text([`distance from the middle: ${axisLabel(radius.name, radius.unit)}`], {
         frameAnchor: "bottom-right",
