@@ -84,3 +84,23 @@ Deno.test("shear correction of cross-plies (Whitney, J. Applied Mechanics 40 (19
   // Reissner 1945: 5/6 for a homogeneous plate.
   assertClose([one.correctionXZ, one.correctionYZ], [5 / 6, 5 / 6], { relative: 1e-12 });
 });
+
+Deno.test("bimetal strip (Timoshenko, J. Optical Society of America 11 (1925) 233)", () => {
+  // 1/ρ = 6 (α2 − α1) ΔT (1 + m)² / (h [3 (1 + m)² + (1 + m n)(m² + 1/(m n))]), m = t1/t2,
+  // n = E1/E2; strips without Poisson ratio, as a narrow strip behaves. Brass over steel.
+  const strip = (E: number, alpha: number): typeof GRAPHITE_EPOXY => ({
+    ...GRAPHITE_EPOXY,
+    ...{ E1: E, E2: E, G12: E / 2, nu12: 0, alpha1: alpha, alpha2: alpha },
+  });
+  const [steel, brass] = [strip(200e9, 12e-6), strip(100e9, 19e-6)];
+  const [t1, t2, warming] = [0.5e-3, 0.8e-3, 100];
+  const [m, n] = [t1 / t2, 2];
+  const bracket = 3 * (1 + m) ** 2 + (1 + m * n) * (m * m + 1 / (m * n));
+  const expected = 6 * 7e-6 * warming * (1 + m) ** 2 / ((t1 + t2) * bracket);
+  const { curvature } = laminateResponse([
+    { lamina: steel, thickness: t1, angleDeg: 0 },
+    { lamina: brass, thickness: t2, angleDeg: 0 },
+  ], { temperatureChange: warming });
+  // The plate curves both ways alike, and without Poisson ratio neither hinders the other.
+  assertClose([curvature.kappaX, curvature.kappaY], [expected, expected], { relative: 1e-11 });
+});
