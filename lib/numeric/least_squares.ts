@@ -8,11 +8,14 @@ const RANK = 1e-13;
 
 /** What least squares finds. */
 export interface LeastSquares {
-  /** The n unknowns. */
+  /** The n unknowns [unit of b per unit of its column]. */
   readonly solution: Float64Array;
-  /** Right-hand side less what the solution gives, row by row. */
+  /** Right-hand side less what the solution gives, row by row [unit of b]. */
   readonly residuals: Float64Array;
-  /** (AᵀA)⁻¹, n × n, row after row: times the variance of a row it is the unknowns' covariance. */
+  /**
+   * (AᵀA)⁻¹, n × n, row after row: times the variance of a row it is the unknowns' covariance
+   * [1 per units of two columns].
+   */
   readonly cofactors: Float64Array;
 }
 

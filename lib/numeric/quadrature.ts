@@ -1,4 +1,5 @@
 import { checksFor } from "../check/mod.ts";
+import { checkNumbers } from "./matrix_check_private.ts";
 
 const check = checksFor("integrate");
 
@@ -10,11 +11,11 @@ export interface QuadratureRule {
   readonly weights: Float64Array;
 }
 
-/** Bounds of an integral. */
+/** Ends of an interval. */
 export interface Interval {
-  /** Where the integral starts. */
+  /** Where it starts [any unit]. */
   readonly from: number;
-  /** Where it ends; may lie below the start. */
+  /** Where it ends; may lie below the start [unit of the start]. */
   readonly to: number;
 }
 
@@ -92,9 +93,14 @@ export function gaussLegendre(count: number): QuadratureRule {
  */
 export function integrate(
   integrand: (x: number) => number,
-  { from, to }: Interval,
-  { nodes, weights }: QuadratureRule,
+  interval: Interval,
+  rule: QuadratureRule,
 ): number {
+  if (typeof integrand !== "function") check.refuse("integrand", integrand, "must be a function");
+  const { from, to } = check.object("interval", interval);
+  const { nodes, weights } = check.object("rule", rule);
+  checkNumbers(check, "nodes of the rule", nodes);
+  checkNumbers(check, "weights of the rule", weights);
   check.finite("start of the interval", from);
   check.finite("end of the interval", to);
   const half = (to - from) / 2;

@@ -29,9 +29,11 @@ const check = checksFor("find the root");
  */
 export function findRoot(
   f: (x: number) => number,
-  { from, to }: Interval,
+  interval: Interval,
   tolerance = 0,
 ): number {
+  if (typeof f !== "function") check.refuse("function", f, "must be a function");
+  const { from, to } = check.object("interval", interval);
   check.nonNegative("tolerance", tolerance);
   const at = (x: number): number => check.finite(`value of the function at ${x}`, f(x));
   let a = check.finite("start of the interval", from);

@@ -8,7 +8,7 @@ export type SignalRule = "beyond limit" | "two of three" | "run of eight" | "jum
 
 /** A point that stands out, and why. */
 export interface Signal {
-  /** Place in the list, from 0: the point, or the last of the points that show it. */
+  /** Place in the list, from 0: the point, or the last of the points that show it [1]. */
   readonly index: number;
   /** Which rule it breaks. */
   readonly rule: SignalRule;

@@ -73,31 +73,17 @@ function systemOf<K extends string, R extends string>(
   check: Checks,
   problem: Problem<K, R>,
 ): System {
-  const { names, prior, outputs, observed, predict, correlations } = problem;
+  const { names, prior, outputs, observed, correlations } = problem;
   const width = names.length;
-  const correlation = correlationMatrix(check, names, correlations);
-  // W with WᵀW = R⁻¹: it turns correlated deviations into independent ones.
-  const whiten = correlation === undefined
-    ? undefined
-    : solve(cholesky(correlation), identity(width));
+  const whiten = whitening(correlationMatrix(check, names, correlations), width);
+  const predictions = predictionsOf(check, problem);
   const valuesAt = (place: readonly number[]): readonly number[] =>
     names.map((name, k) => prior[name].value + prior[name].u * place[k]!);
-  const predictions = (values: readonly number[]): readonly number[] => {
-    const record = predict(
-      Object.fromEntries(names.map((name, k) => [name, values[k]])) as Record<K, number>,
-    );
-    check.object("prediction", record);
-    return outputs.map((output) => check.finite(`prediction of ${output}`, record[output]));
-  };
-  const deviation = (place: readonly number[], row: number): number =>
-    whiten === undefined
-      ? place[row]!
-      : place.reduce((sum, p, k) => sum + whiten[row * width + k]! * p, 0);
   return {
     valuesAt,
     predictionsAt: (place) => predictions(valuesAt(place)),
     residualsAt: (place) => [
-      ...names.map((_, row) => deviation(place, row)),
+      ...names.map((_, row) => place.reduce((sum, p, k) => sum + whiten[row * width + k]! * p, 0)),
       ...predictions(valuesAt(place)).map((p, r) => {
         const { value, u } = observed[outputs[r]!];
         return (p - value) / u;
@@ -106,13 +92,9 @@ function systemOf<K extends string, R extends string>(
     jacobianAt: (place): Float64Array => {
       const values = valuesAt(place);
       const matrix = new Float64Array((width + outputs.length) * width);
+      matrix.set(whiten);
       names.forEach((name, k) => {
         const { u } = prior[name];
-        for (let row = 0; row < width; row++) {
-          matrix[row * width + k] = whiten === undefined
-            ? Number(row === k)
-            : whiten[row * width + k]!;
-        }
         derivativesBy(predictions, { values, index: k, name, u }).first.forEach((slope, r) => {
           matrix[(width + r) * width + k] = (slope * u) / observed[outputs[r]!].u;
         });
@@ -122,8 +104,27 @@ function systemOf<K extends string, R extends string>(
   };
 }
 
-function identity(order: number): Float64Array {
-  return Float64Array.from({ length: order * order }, (_, i) => Number(i % (order + 1) === 0));
+/** W with WᵀW = R⁻¹: it turns correlated deviations into independent ones. */
+function whitening(correlation: Float64Array | undefined, order: number): Float64Array {
+  const identity = Float64Array.from(
+    { length: order * order },
+    (_, i) => Number(i % (order + 1) === 0),
+  );
+  return correlation === undefined ? identity : solve(cholesky(correlation), identity);
+}
+
+/** The formula as a function of plain lists. */
+function predictionsOf<K extends string, R extends string>(
+  check: Checks,
+  { names, outputs, predict }: Problem<K, R>,
+): (values: readonly number[]) => readonly number[] {
+  return (values) => {
+    const record = predict(
+      Object.fromEntries(names.map((name, k) => [name, values[k]])) as Record<K, number>,
+    );
+    check.object("prediction", record);
+    return outputs.map((output) => check.finite(`prediction of ${output}`, record[output]));
+  };
 }
 
 function squares(list: readonly number[]): number {

@@ -43,7 +43,8 @@ export interface PredictionOptions {
  * ```
  */
 export function lineAt(fit: LineFit, x: number, options: PredictionOptions = {}): Prediction {
-  const { slope, intercept, correlation } = check.object("fit", fit);
+  check.object("options", options);
+  const { slope, intercept, correlation } = checkFit(fit);
   check.finite("x", x);
   const value = check.result("y of the line", intercept.value + slope.value * x);
   // The sum of squares about the point where slope and height of the line are independent.
@@ -117,7 +118,7 @@ export interface InverseReading extends UncertainInput {
  * ```
  */
 export function inverseReading(fit: LineFit, reading: Uncertain): InverseReading {
-  const { slope, intercept, correlation } = check.object("fit", fit);
+  const { slope, intercept, correlation } = checkFit(fit);
   checkUncertain(check, "reading", reading);
   if (slope.value === 0) check.refuse("slope", 0, "must not be 0: every x gives the same y");
   const value = check.result("x", (reading.value - intercept.value) / slope.value);
@@ -135,6 +136,14 @@ export function inverseReading(fit: LineFit, reading: Uncertain): InverseReading
       ? ["The slope is known to no better than a tenth: the interval of x is lopsided, u is rough."]
       : [],
   };
+}
+
+function checkFit(fit: LineFit): LineFit {
+  check.object("fit", fit);
+  checkUncertain(check, "slope of the fit", fit.slope);
+  checkUncertain(check, "intercept of the fit", fit.intercept);
+  check.within("correlation of the fit", fit.correlation, { min: -1, max: 1 });
+  return fit;
 }
 
 /** Uncertainty of one new reading: as said, or the fit's scatter where that is in units of y. */

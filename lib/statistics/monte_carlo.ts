@@ -1,5 +1,6 @@
 import { checksFor, InputError } from "../check/mod.ts";
 import { quantiles, randomGenerator } from "../numeric/mod.ts";
+import { checkFunction } from "./function_check_private.ts";
 import { checkInside } from "./probability_private.ts";
 import type { NamedNumbers, PropagateOptions } from "./propagate.ts";
 import { type Run, runTrials } from "./monte_carlo_private.ts";
@@ -11,7 +12,7 @@ const check = checksFor("propagate by Monte Carlo");
 
 /** What may be said of a Monte Carlo run. */
 export interface MonteCarloOptions<K extends string = string> extends PropagateOptions<K> {
-  /** Seed of the draws: the same seed gives the same result; 1 unless said. */
+  /** Seed of the draws: the same seed gives the same result; 1 unless said [1]. */
   readonly seed?: number;
   /** Share of the result inside the interval; 0.95 unless said [1]. */
   readonly level?: number;
@@ -82,6 +83,7 @@ export function monteCarlo<K extends string>(
   inputs: Readonly<Record<K, UncertainInput>>,
   options: MonteCarloOptions<NoInfer<K>> = {},
 ): MonteCarloResult {
+  checkFunction(check, "formula", f);
   const names = checkInputs(check, inputs);
   const values = Object.fromEntries(names.map((name) => [name, 0])) as Record<K, number>;
   const fill = (columns: readonly Float64Array[], target: Float64Array): void => {
@@ -126,6 +128,7 @@ export function monteCarloBatch<K extends string>(
   inputs: Readonly<Record<K, UncertainInput>>,
   options: MonteCarloOptions<NoInfer<K>> = {},
 ): MonteCarloResult {
+  checkFunction(check, "formula", fill);
   const names = checkInputs(check, inputs);
   const named = (columns: readonly Float64Array[], target: Float64Array): void =>
     fill(
@@ -196,7 +199,10 @@ function run<K extends string>(
   },
 ): MonteCarloResult {
   const { names, inputs, options } = given;
-  const { correlations = [], seed = 1, level = 0.95, digits = 2 } = options;
+  const { correlations = [], seed = 1, level = 0.95, digits = 2 } = check.object(
+    "options",
+    options,
+  );
   checkInside(check, level, "level");
   check.count("digits", digits, 1);
   const adaptive = options.trials === undefined;

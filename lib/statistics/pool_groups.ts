@@ -27,12 +27,22 @@ export interface PooledGroup extends PooledValue {
   readonly drawn: number;
 }
 
+/** How much groups differ: a standard deviation, known from few. */
+export interface GroupSpread {
+  /** As likely too large as too small [unit of the values]. */
+  readonly median: number;
+  /** Lower end of the 95 % interval [unit of the values]. */
+  readonly low: number;
+  /** Upper end of the 95 % interval [unit of the values]. */
+  readonly high: number;
+}
+
 /** What several groups say together. */
 export interface Pooled {
   /** Mean of the population that the groups come from. */
   readonly mean: PooledValue;
   /** Standard deviation from group to group. */
-  readonly spread: { readonly median: number; readonly low: number; readonly high: number };
+  readonly spread: GroupSpread;
   /** Each group with what it learned, in the order given. */
   readonly groups: readonly PooledGroup[];
   /** The next group, not yet measured. */

@@ -2,6 +2,7 @@ import { checksFor } from "../check/mod.ts";
 import { contributionsOf, gather, type Gathered } from "./budget_private.ts";
 import { correlated, correlationMatrix } from "./correlation_private.ts";
 import { derivativesBy, type VectorFunction } from "./derivative_private.ts";
+import { checkFunction } from "./function_check_private.ts";
 import type { UncertainInput } from "./uncertain.ts";
 import { checkInputs } from "./uncertain_private.ts";
 
@@ -97,6 +98,7 @@ export function propagate<K extends string>(
   inputs: Readonly<Record<K, UncertainInput>>,
   options: PropagateOptions<NoInfer<K>> = {},
 ): Propagated<K> {
+  checkFunction(check, "formula", f);
   const wrapped = (values: NamedNumbers<K>): { result: number } => ({ result: f(values) });
   return propagateTogether(wrapped, inputs, options).results.result;
 }
@@ -135,8 +137,10 @@ export function propagateTogether<K extends string, R extends string>(
   inputs: Readonly<Record<K, UncertainInput>>,
   options: PropagateOptions<NoInfer<K>> = {},
 ): PropagatedTogether<K, R> {
+  checkFunction(check, "formula", f);
   const names = checkInputs(check, inputs);
-  const correlation = correlationMatrix(check, names, options.correlations ?? []);
+  const { correlations = [] } = check.object("options", options);
+  const correlation = correlationMatrix(check, names, correlations);
   const values = names.map((name) => inputs[name].value);
   const { outputs, at } = asVector(f, names, values);
   const middle = at(values);

@@ -15,7 +15,7 @@ export interface RegressionOptions extends FitWeights {
 export interface Regression {
   /** Each coefficient with standard error and 95 % interval; the constant term first. */
   readonly coefficients: readonly FitParameter[];
-  /** Covariance of the coefficients, row after row. */
+  /** Covariance of the coefficients, row after row [product of their units]. */
   readonly covariance: Float64Array;
   /** √(χ²/ν): a reading's scatter about the fit [unit of y; 1 where u(y) is known]. */
   readonly residualSd: number;
@@ -61,6 +61,7 @@ export function regress(
   options: RegressionOptions = {},
 ): Regression {
   check.list("columns", columns, 0);
+  check.object("options", options);
   checkSeries(check, "y", y);
   columns.forEach((column, j) => {
     checkSeries(check, `column ${j}`, column);

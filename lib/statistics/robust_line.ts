@@ -14,7 +14,7 @@ export interface RobustOptions {
 
 /** A reading that does not belong to the line of the others. */
 export interface Suspect {
-  /** Place in the list, from 0. */
+  /** Place in the list, from 0 [1]. */
   readonly index: number;
   /** Its x [unit of x]. */
   readonly x: number;

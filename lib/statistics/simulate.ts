@@ -1,6 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { quantiles, type RandomGenerator, randomGenerator } from "../numeric/mod.ts";
 import { checkSeries } from "./fit_private.ts";
+import { checkFunction } from "./function_check_private.ts";
 import { summarise } from "./summary.ts";
 
 export type { RandomGenerator };
@@ -11,7 +12,7 @@ const check = checksFor("simulate");
 export interface SimulationOptions {
   /** Number of simulated campaigns; a thousand unless said [1]. */
   readonly trials?: number;
-  /** Seed: the same one gives the same result; 1 unless said. */
+  /** Seed: the same one gives the same result; 1 unless said [1]. */
   readonly seed?: number;
 }
 
@@ -55,7 +56,7 @@ export function holdRate(
   campaign: (random: RandomGenerator) => boolean,
   options: SimulationOptions = {},
 ): Rate {
-  const { trials, random } = started(options);
+  const { trials, random } = started(campaign, options);
   let held = 0;
   for (let i = 0; i < trials; i++) if (campaign(random)) held++;
   const rate = held / trials;
@@ -66,13 +67,13 @@ export function holdRate(
 export interface PredictiveFigure {
   /** Which figure: mean, sd, smallest, largest, or lag 1. */
   readonly name: "mean" | "sd" | "smallest" | "largest" | "lag 1";
-  /** The figure of the data. */
+  /** The figure of the data [its own unit]. */
   readonly observed: number;
-  /** Lower end of 95 % of the replicas. */
+  /** Lower end of 95 % of the replicas [unit of the figure]. */
   readonly low: number;
-  /** The middle replica. */
+  /** The middle replica [unit of the figure]. */
   readonly median: number;
-  /** Upper end of 95 % of the replicas. */
+  /** Upper end of 95 % of the replicas [unit of the figure]. */
   readonly high: number;
   /** Share of replicas as far out or farther, on either side [1]. */
   readonly chance: number;
@@ -118,7 +119,7 @@ export function predictiveCheck(
   observed: ArrayLike<number>,
   options: SimulationOptions = {},
 ): PredictiveCheck {
-  const { trials, random } = started(options);
+  const { trials, random } = started(replicate, options);
   const own = figuresOf(observed);
   const replicas = Array.from({ length: trials }, () => figuresOf(replicate(random)));
   const figures = own.map(({ name, value }, k): PredictiveFigure => {
@@ -142,10 +143,12 @@ export function predictiveCheck(
   };
 }
 
-function started({ trials = 1000, seed = 1 }: SimulationOptions): {
+function started(f: unknown, options: SimulationOptions): {
   trials: number;
   random: RandomGenerator;
 } {
+  checkFunction(check, "function that simulates", f);
+  const { trials = 1000, seed = 1 } = check.object("options", options);
   return { trials: check.count("number of campaigns", trials, 1), random: randomGenerator(seed) };
 }
 

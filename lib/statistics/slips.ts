@@ -9,7 +9,7 @@ const check = checksFor("look for slipped readings");
 export interface Slip {
   /** One reading that is off, or all from there on: an instrument that slipped. */
   readonly kind: "reading" | "step";
-  /** Place in the list, from 0: of the reading, or of the first after the step. */
+  /** Place in the list, from 0: of the reading, or of the first after the step [1]. */
   readonly index: number;
   /** How far off: what was read less what belonged there [unit of y]. */
   readonly size: number;

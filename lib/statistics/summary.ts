@@ -91,3 +91,38 @@ export function fromReadings(readings: ArrayLike<number>): UncertainInput {
   const { mean, sd, count } = summarise(readings);
   return { value: mean, u: sd / Math.sqrt(count), dof: count - 1 };
 }
+
+/**
+ * Correlation of two things read together, and of their means.
+ *
+ * Formula: r = Σ(a − ā)(b − b̄)/√(Σ(a − ā)² Σ(b − b̄)²)
+ *
+ * Range: two pairs or more; 0 where one of the two does not vary.
+ *
+ * Source: JCGM 100:2008 (GUM), 5.2.3 and H.2.2.
+ *
+ * @param first Readings of the one [any unit].
+ * @param second Readings of the other, taken together with the first [any unit].
+ * @returns Correlation coefficient, −1 to 1 [1].
+ * @throws {InputError} If the lists differ in length, are shorter than two, or hold what is no number.
+ *
+ * @example
+ * ```ts
+ * import { correlationOf } from "@laminate/notebooks/statistics";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * assertAlmostEquals(correlationOf([1, 2, 3], [2, 4, 6]), 1, 1e-14);
+ * ```
+ */
+export function correlationOf(first: ArrayLike<number>, second: ArrayLike<number>): number {
+  const [a, b] = [summarise(first), summarise(second)];
+  if (a.count !== b.count) {
+    check.refuse("number of second readings", b.count, `must be that of the first, ${a.count}`);
+  }
+  if (a.sd === 0 || b.sd === 0) return 0;
+  let sum = 0;
+  for (let i = 0; i < a.count; i++) {
+    sum += ((first[i]! - a.mean) / a.sd) * ((second[i]! - b.mean) / b.sd);
+  }
+  return Math.max(-1, Math.min(1, sum / (a.count - 1)));
+}

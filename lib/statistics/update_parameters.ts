@@ -1,4 +1,5 @@
 import { checksFor } from "../check/mod.ts";
+import { checkFunction } from "./function_check_private.ts";
 import { settle, type Settled } from "./gauss_newton_private.ts";
 import { chanceOfMore, CONFLICT } from "./probability_private.ts";
 import type { Correlation, NamedNumbers, PropagateOptions } from "./propagate.ts";
@@ -91,12 +92,14 @@ export function updateParameters<K extends string, R extends string>(
   options: PropagateOptions<NoInfer<K>> = {},
 ): UpdatedParameters<K, R> {
   const names = checkPositive("prior", prior);
-  const observed = check.object("evidence", evidence).observed;
+  const { observed, predict } = check.object("evidence", evidence);
+  checkFunction(check, "formula that predicts", predict);
+  const { correlations = [] } = check.object("options", options);
   const outputs = checkPositive("observed", observed);
   const settled = settle(check, {
     ...{ names, prior, outputs, observed },
-    predict: evidence.predict as (parameters: NamedNumbers<K>) => NamedNumbers<R>,
-    correlations: options.correlations ?? [],
+    predict: predict as (parameters: NamedNumbers<K>) => NamedNumbers<R>,
+    correlations,
   });
   const chance = chanceOfMore(settled.misfit, outputs.length);
   return {

@@ -57,7 +57,8 @@ function fillDeflections(
     const E = 0.5 * (E1 + E2);
     const d = core[i]! + face;
     const faces = E * face * (d * d / 2 + face * face / 6);
-    const D = WIDTH * (faces + (2.6 * v.coreG * v.core ** 3) / 12);
+    const t = core[i]!;
+    const D = WIDTH * (faces + (2.6 * coreG[i]! * t * t * t) / 12);
     const S = (coreG[i]! * WIDTH * d * d) / t;
     const L = span[i]!;
     target[i] = (load[i]! * L * L * L) / (48 * D) + (load[i]! * L) / (4 * S);

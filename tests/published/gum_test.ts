@@ -7,6 +7,7 @@ import { assert, assertEquals } from "@std/assert";
 import {
   chiSquaredQuantile,
   combineParts,
+  correlationOf,
   coverage,
   fitLine,
   fromHalfWidth,
@@ -65,14 +66,6 @@ const H2 = {
   I: [19.663, 19.639, 19.64, 19.685, 19.678].map((mA) => mA / 1000),
   phi: [1.0456, 1.0438, 1.0468, 1.0428, 1.0433],
 };
-
-/** Correlation of two rows of readings by its definition. */
-function correlationOf(a: readonly number[], b: readonly number[]): number {
-  const mean = (list: readonly number[]): number => list.reduce((s, x) => s + x, 0) / list.length;
-  const products = (p: readonly number[], q: readonly number[]): number =>
-    p.reduce((sum, x, i) => sum + (x - mean(p)) * (q[i]! - mean(q)), 0);
-  return products(a, b) / Math.sqrt(products(a, a) * products(b, b));
-}
 
 Deno.test("GUM H.2: resistance, reactance and impedance from correlated means", () => {
   const [V, I, phi] = [fromReadings(H2.V), fromReadings(H2.I), fromReadings(H2.phi)];

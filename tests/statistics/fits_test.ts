@@ -1,6 +1,7 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "@laminate/notebooks/check";
 import {
+  correlationOf,
   fitGroups,
   fitLine,
   fitPolynomial,
@@ -108,6 +109,13 @@ Deno.test("regression of degree 1 is the line, and weights act alike", () => {
     assertClose(fit.rSquared, line.rSquared, { relative: 1e-12 });
     assertClose(fit.residualSd, line.residualSd, { relative: 1e-12 });
   }
+});
+
+Deno.test("correlation by hand, and none where one does not vary", () => {
+  // About the means a is −1, 0, 1 and b is −1, 1, 0: Σab = 1, Σa² = Σb² = 2.
+  assertClose(correlationOf([1, 2, 3], [4, 6, 5]), 0.5, { relative: 1e-14 });
+  assertEquals(correlationOf([1, 2, 3], [7, 7, 7]), 0);
+  assertThrows(() => correlationOf([1, 2, 3], [1, 2]), InputError, "that of the first, 3");
 });
 
 Deno.test("groups: equal lines agree, unequal ones are told apart", () => {
