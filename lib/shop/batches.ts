@@ -3,6 +3,11 @@ import { type Pot, potLife, type PotLifeSheet, USUAL_POT_LIMIT } from "./pot_lif
 
 const check = checksFor("plan the batches");
 
+/** More pots than this are no lay-up. */
+const MOST_POTS = 1000;
+/** A share of a pot that is rounding. */
+const ROUNDING = 1e-12;
+
 /** What is to be laid, by whom, with which resin. */
 export interface BatchTask {
   /** Mixed resin that the lay-up takes, losses included [kg]. */
@@ -49,7 +54,7 @@ export interface BatchPlan {
   readonly batches: readonly Batch[];
   /** A spare of this mass, weighed out and not mixed [kg]. */
   readonly spareMass: number;
-  /** Start the next mix when the pot in use is down to this; 0 with a single pot [kg]. */
+  /** Start the next mix when the pot in use is down to this; 0 with one pot or no hope [kg]. */
   readonly mark: number;
   /** Largest pot that is empty in time even if the crew is slow [kg]. */
   readonly largestUsable: number;
@@ -102,18 +107,18 @@ export function planBatches(task: BatchTask): BatchPlan {
   if (!(single > 0)) {
     check.refuse("mixing time", mixingTime, "must be below the usable part of the pot life");
   }
-  const alone = totalMass <= single;
-  const mark = alone ? 0 : neededMark;
-  const largestUsable = alone ? single : largestPot(task, flow, mark);
-  const holds = alone || largestUsable >= mark;
-  // Where it fails, a timetable is still shown, of pots that at least do not go off.
-  const sizes = alone
-    ? [totalMass]
-    : potSizes(totalMass, largestUsable > 0 ? largestUsable : single, mark);
-  const batches = timetable(task, flow, { sizes, mark });
+  // A hair above the largest pot is rounding, not a second pot.
+  const alone = totalMass <= single * (1 + ROUNDING);
+  const largest = alone ? single : largestPot(task, flow, neededMark);
+  const holds = alone || largest >= neededMark;
+  // Where it cannot hold, each pot is mixed when the one before is empty: the crew stands dry, but
+  // no pot goes off.
+  const mark = alone || !holds ? 0 : neededMark;
+  const largestUsable = holds ? largest : single;
+  const batches = timetable(task, flow, { sizes: potSizes(totalMass, largestUsable, mark), mark });
   return {
     batches,
-    spareMass: Math.max(...sizes),
+    spareMass: Math.max(...batches.map(({ mass }) => mass)),
     mark,
     largestUsable,
     finishAt: batches.at(-1)!.emptyAt,
@@ -143,8 +148,7 @@ function largestPot(task: BatchTask, flow: number, mark: number): number {
 
 /** Equal pots if they are above the mark, else full ones and a small last one. */
 function potSizes(total: number, largest: number, mark: number): readonly number[] {
-  // A hair above a whole number is rounding, not a pot.
-  const count = check.result("number of pots", Math.ceil(total / largest * (1 - 1e-12)));
+  const count = check.result("number of pots", Math.ceil(total / largest * (1 - ROUNDING)));
   if (!(count <= MOST_POTS)) {
     check.refuse(
       "number of pots",
@@ -152,12 +156,10 @@ function potSizes(total: number, largest: number, mark: number): readonly number
       `must be ${MOST_POTS} at most: resin or crew cannot be meant`,
     );
   }
-  if (total / count >= mark || largest < mark) return Array(count).fill(total / count);
+  if (total / count >= mark) return Array(count).fill(total / count);
   const sizes: number[] = Array(count - 1).fill(largest);
   return [...sizes, total - largest * (count - 1)];
 }
-
-const MOST_POTS = 1000;
 
 function timetable(
   task: BatchTask,
@@ -184,17 +186,17 @@ function timetable(
 }
 
 function batchNotes(holds: boolean, batches: readonly Batch[]): readonly string[] {
-  const notes = batches.length === 1 ? [] : [
+  if (!holds) {
+    return [
+      "Resin will run out while each pot is mixed: a pot small enough to be empty in time is laid " +
+      "up before the next is ready. Take a slower hardener, a cooler hour, a second mixer or a " +
+      "smaller lay-up.",
+    ];
+  }
+  return batches.length === 1 ? [] : [
     "Start each mix when the pot in use is down to the mark; the clock is for a crew as fast as " +
     "expected.",
   ];
-  if (!holds) {
-    notes.push(
-      "Resin will run out: a pot small enough to be empty in time is laid up before the next is " +
-        "mixed. Take a slower hardener, a cooler hour, a second mixer or a smaller lay-up.",
-    );
-  }
-  return notes;
 }
 
 function usableTime(task: BatchTask, mass: number): number {

@@ -32,7 +32,7 @@ for (const [height, bar, kelvin] of TABLE) {
 
 // US Standard Atmosphere 1976, base pressures of the layers (geopotential), as read in a public
 // text. Its table prints 22632.10 where its formula gives 22632.06 and the constants of ISO 2533
-// give 22632.04.
+// give 22632.04, and 5474.88 for 5474.89.
 Deno.test("standard atmosphere at the bases of its layers", () => {
   assertClose(standardAtmosphere(11_000).pressure, 22632.06, { absolute: 0.037 });
   assertClose(standardAtmosphere(20_000).pressure, 5474.89, { absolute: 0.015 });
