@@ -66,6 +66,61 @@ export function wrinklingStress(moduli: WrinklingModuli, factor: number): number
   );
 }
 
+/** A face on a honeycomb, which gives way through the thickness only. */
+export interface FaceOnHoneycomb {
+  /** Modulus of the face along the load [Pa]. */
+  readonly faceE: number;
+  /** Modulus of the core through the thickness [Pa]. */
+  readonly coreE: number;
+  /** Thickness of the face [m]. */
+  readonly faceThickness: number;
+  /** Thickness of the core [m]. */
+  readonly coreThickness: number;
+}
+
+/** Factors of the honeycomb form: perfect faces 0.82, lower bound of tests 0.33 [1]. */
+export const honeycombWrinklingFactors: Pick<WrinklingFactors, "design" | "theory"> = Object
+  .freeze({ design: 0.33, theory: 0.82 });
+
+/**
+ * Compressive stress at which a face wrinkles on a honeycomb core, both faces mirrored.
+ *
+ * Formula: σ = k √(Ef Ec t/c)
+ *
+ * Range: core stiff in shear and without stiffness in its plane; factor 0.82 for perfect faces,
+ * 0.33 as lower bound of tests, see `honeycombWrinklingFactors`. Scatter is large: waviness.
+ *
+ * Source: MIL-HDBK-23A (1968), from memory.
+ *
+ * @param face Moduli [Pa] and thicknesses [m] of face and core.
+ * @param factor The factor k [1].
+ * @returns Wrinkling stress, a positive magnitude [Pa].
+ * @throws {InputError} If a modulus, a thickness or the factor is not above 0.
+ *
+ * @example
+ * ```ts
+ * import { honeycombWrinklingStress } from "@laminate/notebooks/sandwich";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const face = { faceE: 20e9, coreE: 1e8, faceThickness: 0.0005, coreThickness: 0.01 };
+ * assertAlmostEquals(honeycombWrinklingStress(face, 0.33) / 1e6, 104.355, 0.001);
+ * ```
+ */
+export function honeycombWrinklingStress(face: FaceOnHoneycomb, factor: number): number {
+  check.object("face", face);
+  check.positive("face modulus", face.faceE, "Pa");
+  check.positive("core modulus", face.coreE, "Pa");
+  check.positive("face thickness", face.faceThickness, "m");
+  check.positive("core thickness", face.coreThickness, "m");
+  check.positive("wrinkling factor", factor);
+  return check.result(
+    "wrinkling stress",
+    factor * Math.sqrt(face.faceE) * Math.sqrt(face.coreE) *
+      Math.sqrt(face.faceThickness / face.coreThickness),
+    "Pa",
+  );
+}
+
 /**
  * Factor k of the wrinkling stress for a perfect face on a deep isotropic core (elastic
  * half-plane).

@@ -4,9 +4,9 @@ import {
   type DecayingModes,
   decayingModes,
   evaluateMode,
-  type PlateConstants,
   type WaveState,
 } from "./levy_modes_private.ts";
+import type { PlateConstants } from "./levy_roots_private.ts";
 import type { EdgeSupport } from "./panel.ts";
 import type { Profile } from "./panel_load_private.ts";
 

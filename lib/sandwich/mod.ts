@@ -7,7 +7,14 @@
  *
  * @module
  */
-export type { Lamina, LaminaStrengths, Ply, Stack } from "../materials/mod.ts";
+export type {
+  CoreKind,
+  CoreProperties,
+  Lamina,
+  LaminaStrengths,
+  Ply,
+  Stack,
+} from "../materials/mod.ts";
 export type {
   LaminateStrain,
   LaminateStress,
@@ -23,6 +30,14 @@ export * from "./beam_deflection.ts";
 export * from "./beam_along_span.ts";
 export * from "./beam_stress.ts";
 export * from "./face_stability.ts";
+export * from "./local_load.ts";
+export * from "./sandwich_design.ts";
+export * from "./failure_modes.ts";
+export * from "./failure_loads.ts";
+export * from "./shaped_section.ts";
+export * from "./stiffeners.ts";
+export * from "./ring.ts";
+export * from "./detail_guidance.ts";
 export * from "./panel_stiffness.ts";
 export * from "./panel.ts";
 export * from "./solve_panel.ts";
@@ -30,5 +45,6 @@ export * from "./levy.ts";
 export * from "./navier.ts";
 export * from "./ritz.ts";
 export * from "./panel_field.ts";
+export * from "./panel_failure.ts";
 export * from "./panel_frequency.ts";
 export * from "./panel_buckling.ts";

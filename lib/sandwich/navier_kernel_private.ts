@@ -2,7 +2,7 @@
  * Double sine series on typed arrays: the sum over waves is separated, one side after the other,
  * and the sines of a grid come from one recurrence a place. This is the hot kernel of the room.
  */
-import type { PlateConstants } from "./levy_modes_private.ts";
+import type { PlateConstants } from "./levy_roots_private.ts";
 
 /** Wave numbers that take part, and the amplitudes of the three fields, m after m. */
 export interface WaveTable {

@@ -1,6 +1,6 @@
 /** A panel as an orthotropic plate, and with its axes changed over. */
 import type { Checks } from "../check/mod.ts";
-import type { PlateConstants } from "./levy_modes_private.ts";
+import type { PlateConstants } from "./levy_roots_private.ts";
 import type { Panel, PanelLoad, PanelPoint } from "./panel.ts";
 import type { PanelStiffness } from "./panel_stiffness.ts";
 

@@ -79,7 +79,7 @@ export interface RitzSolution {
 const USUAL_DEGREE = 12;
 
 /** A change against two degrees less that is worth a note. */
-const COARSE = 1e-3;
+const COARSE = 3e-4;
 
 /**
  * Solves a panel with edges held in any way, any symmetric stack, and supports at points that may

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import {
+  allEdges,
   beamAlongSpan,
   beamLoadCases,
   type BeamMakeup,
@@ -7,6 +8,8 @@ import {
   coreShearStress,
   deflectBeam,
   type EdgeSupport,
+  levyPanel,
+  navierPanel,
   type PanelLoad,
   type PanelStiffness,
   type PointSupport,
@@ -260,5 +263,73 @@ Deno.test("work is exchanged evenly: a load at A moves B as the same load at B m
       assertClose(ba, ab, { relative: 1e-7, absolute: 1e-12 });
     }),
     { seed: 20261125, numRuns: 30 },
+  );
+});
+
+/** Orthotropic plates from very soft to stiff shear, isotropic ones among them. */
+const orthotropic: fc.Arbitrary<PanelStiffness> = fc.tuple(
+  between(2, 4),
+  fc.oneof(fc.constant(0), between(-1, 1)),
+  between(-1.2, 0.2),
+  between(-0.2, 0.7),
+  between(0, 5),
+  fc.oneof(fc.constant(0), between(-1, 1)),
+).map(([d, ratio, twist, nu, s, sRatio]) => {
+  const D11 = 10 ** d;
+  const D22 = D11 * 10 ** ratio;
+  const mean = Math.sqrt(D11 * D22);
+  const isotropic = ratio === 0 && sRatio === 0;
+  const S55 = D11 * 10 ** s;
+  return {
+    D11,
+    D12: nu * mean,
+    D16: 0,
+    D22,
+    D26: 0,
+    D66: isotropic ? (1 - nu) / 2 * D11 : mean * 10 ** twist,
+    shear: { S44: S55 * 10 ** sRatio, S45: 0, S55 },
+    massPerArea: 1,
+    notes: [],
+  };
+});
+const patch = { kind: "patch", force: 100, x: 0.2, y: 0.1, lengthX: 0.06, lengthY: 0.08 } as const;
+
+Deno.test("sine waves across agree with the double series for any orthotropic plate", () => {
+  fc.assert(
+    fc.property(orthotropic, (s) => {
+      const panel = {
+        length: 0.6,
+        width: 0.4,
+        stiffness: s,
+        edges: allEdges("simple"),
+        loads: [patch],
+      };
+      const a = levyPanel(panel).at(0.35, 0.22);
+      const b = navierPanel(panel, 300).at(0.35, 0.22);
+      // The double series' own tail at 300 terms.
+      assertClose(b.deflection, a.deflection, { relative: 1e-4, absolute: 1e-6 * 100 / s.D11 });
+      assertClose(b.Mx, a.Mx, { absolute: 0.02 });
+      assertClose(b.My, a.My, { absolute: 0.02 });
+      assertClose(b.Mxy, a.Mxy, { absolute: 0.02 });
+    }),
+    { seed: 20261125, numRuns: 80 },
+  );
+});
+
+Deno.test("polynomials agree with sine waves across within what their change says", () => {
+  fc.assert(
+    fc.property(orthotropic, edge, edge, (s, y0, y1) => {
+      const panel = {
+        length: 0.6,
+        width: 0.4,
+        stiffness: s,
+        edges: { x0: "simple", x1: "simple", y0, y1 },
+        loads: [{ kind: "uniform", pressure: 1000 }],
+      } as const;
+      const a = levyPanel(panel).at(0.25, 0.17).deflection;
+      const { at, change } = ritzPanel(panel, 10);
+      assertClose(at(0.25, 0.17).deflection, a, { relative: 1e-5 + 20 * change });
+    }),
+    { seed: 20261125, numRuns: 80 },
   );
 });
