@@ -29,6 +29,8 @@ export interface Checks {
   count(argument: string, value: number, min?: number): number;
   /** One of a set of words. */
   oneOf<T extends string>(argument: string, value: T, choices: readonly T[]): T;
+  /** A name or other words: text that is not empty. */
+  text(argument: string, value: string): string;
   /** An object with named fields (no list, not missing), before its fields are read. */
   object<T>(argument: string, value: T): T;
   /** A list with at least `min` entries. */
@@ -38,6 +40,11 @@ export interface Checks {
    * Call it on results whose formula can leave the range of a double.
    */
   result(argument: string, value: number, unit?: string): number;
+  /**
+   * Computed figures about to leave together: each number in an object or list, at any depth, as
+   * `result` by the name of its field.
+   */
+  results<T extends object>(figures: T): T;
   /** Refuses with a message of the caller's own. */
   refuse(argument: string, value: unknown, wanted: string): never;
 }
@@ -76,6 +83,23 @@ export function checksFor(action: string): Checks {
       ? value
       : fail(argument, value, "must be a finite number (not text, not empty)", unit);
 
+  const result = (argument: string, value: number, unit?: string): number =>
+    Number.isFinite(value) ? value : fail(
+      argument,
+      value,
+      "beyond the range of numbers: an input is far too large or too small",
+      unit,
+    );
+  const results = <T extends object>(figures: T, within = ""): T => {
+    for (const [name, value] of Object.entries(figures)) {
+      // An entry of a list is named by what the list is.
+      const field = Array.isArray(figures) && within !== "" ? within : name;
+      if (typeof value === "number") result(field, value);
+      else if (typeof value === "object" && value !== null) results(value, field);
+    }
+    return figures;
+  };
+
   return {
     finite,
     positive(argument, value, unit): number {
@@ -111,6 +135,11 @@ export function checksFor(action: string): Checks {
         ? value
         : fail(argument, value, `must be one of: ${choices.join(", ")}`);
     },
+    text(argument, value): string {
+      return typeof value === "string" && value.trim() !== ""
+        ? value
+        : fail(argument, value, "must be a word or more");
+    },
     object(argument, value): typeof value {
       return typeof value === "object" && value !== null && !Array.isArray(value)
         ? value
@@ -121,14 +150,8 @@ export function checksFor(action: string): Checks {
         ? value
         : fail(argument, value, `must be a list of ${min} or more`);
     },
-    result(argument, value, unit): number {
-      return Number.isFinite(value) ? value : fail(
-        argument,
-        value,
-        "beyond the range of numbers: an input is far too large or too small",
-        unit,
-      );
-    },
+    result,
+    results: (figures) => results(figures),
     refuse(argument, value, wanted): never {
       return fail(argument, value, wanted);
     },

@@ -81,19 +81,19 @@ export function filletSchedule(plan: FilletPlan): FilletSchedule {
   if (!(lossFraction < 1)) check.refuse("loss", lossFraction, "must be below 1");
   const lines = places.map((place): FilletLine => ({
     ...filletQuantity({ ...check.object("place", place), density }),
-    name: place.name,
+    name: check.text("name of a place", place.name),
     totalLength: place.length * place.count,
   }));
   const sum = (pick: (line: FilletLine) => number): number =>
     lines.reduce((total, line) => total + pick(line), 0);
   const volume = sum((line) => line.volume);
   const mass = sum((line) => line.mass);
-  return {
+  return check.results({
     lines,
     length: sum((line) => line.totalLength),
     volume,
     mass,
-    volumeToMix: check.result("volume to mix", volume / (1 - lossFraction), "m³"),
-    massToMix: check.result("mass to mix", mass / (1 - lossFraction), "kg"),
-  };
+    volumeToMix: volume / (1 - lossFraction),
+    massToMix: mass / (1 - lossFraction),
+  });
 }

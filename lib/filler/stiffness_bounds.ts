@@ -180,16 +180,15 @@ function shiftedHarmonicMean(
 }
 
 function withYoung(bulkModulus: Range, shearModulus: Range): ModulusBounds {
-  const young = (K: number, G: number): number =>
-    K > 0 && G > 0 ? check.result("Young's modulus", 9 * G * (K / (3 * K + G)), "Pa") : 0;
-  return {
+  const young = (K: number, G: number): number => K > 0 && G > 0 ? 9 * G * (K / (3 * K + G)) : 0;
+  return check.results({
     bulkModulus,
     shearModulus,
     youngsModulus: {
       low: young(bulkModulus.low, shearModulus.low),
       high: young(bulkModulus.high, shearModulus.high),
     },
-  };
+  });
 }
 
 /** How far the shares may be from 1 in all. */

@@ -88,6 +88,7 @@ export function bondReserve(adhesive: Adhesive, stress: BondStress): BondReserve
   let knockDown = 1;
   for (const entry of check.list("knock-downs", knockDowns, 0)) {
     const { reason, factor } = check.object("knock-down", entry);
+    check.text("reason of a knock-down", reason);
     knockDown *= check.positive(`knock-down for ${reason}`, check.fraction(reason, factor));
   }
   const shearReserve = check.result("reserve", shearStrength * knockDown / peakShear);

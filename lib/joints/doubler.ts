@@ -84,17 +84,17 @@ export function doublerReach(doubler: Doubler): DoublerReach {
   const skin = skinModulus * skinThickness;
   const bond = doubler.resinShearModulus / doubler.resinThickness;
   const decay = Math.sqrt(bond * (1 / stiffness + 1 / skin));
-  const transferLength = check.result("transfer length", Math.log(20) / decay, "m");
+  const transferLength = Math.log(20) / decay;
   const stepLength = taperRatio * plyThickness;
   const taperLength = plies * stepLength;
-  return {
+  return check.results({
     transferLength,
     stepLength,
     taperLength,
-    reach: check.result("reach", transferLength + taperLength, "m"),
+    reach: transferLength + taperLength,
     share: stiffness / (stiffness + skin),
     notes: taperRatio < USUAL_TAPER_RATIO
       ? [`Steps steeper than 1:${USUAL_TAPER_RATIO} start peeling at their ends.`]
       : [],
-  };
+  });
 }

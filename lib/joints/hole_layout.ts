@@ -104,6 +104,6 @@ export function holeGuidance(layout: HoleLayout): readonly HoleGuidance[] {
     if (ratio === undefined) return [];
     const { least, most = Infinity } = advice;
     const kept = ratio >= least * (1 - ROUNDING) && ratio <= most * (1 + ROUNDING);
-    return [{ ...advice, ratio, kept }];
+    return [check.results({ ...advice, ratio, kept })];
   });
 }

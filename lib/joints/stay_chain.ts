@@ -80,6 +80,7 @@ export function stayChain(
   const designTension = designLoad(tension, factors);
   const judged = links.map((link): StayLinkReserve => {
     const { name, breakingLoad, efficiency } = check.object("link", link);
+    check.text("name of a link", name);
     check.positive(`breaking load of ${name}`, breakingLoad, "N");
     check.positive(`efficiency of ${name}`, check.fraction("efficiency", efficiency));
     const reserve = check.result("reserve", breakingLoad * efficiency / designTension);

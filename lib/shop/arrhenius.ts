@@ -109,6 +109,8 @@ export interface EquivalentTime {
 
 /** Each piece of a step spans at most this much of Ea/(R T): then 16 points are exact. */
 const LARGEST_SPAN = 4;
+/** Over more pieces than this the rate runs beyond the range of numbers anyhow. */
+const MOST_PIECES = 250;
 const RULE = gaussLegendre(16);
 
 /**
@@ -174,6 +176,9 @@ function rateAt(temperature: number, { activationEnergy, referenceTemperature }:
 function meanRate(from: number, to: number, rate: CureRate): number {
   const span = rate.activationEnergy / GAS_CONSTANT * Math.abs(1 / from - 1 / to);
   const pieces = Math.max(1, Math.ceil(span / LARGEST_SPAN));
+  if (!(pieces <= MOST_PIECES)) {
+    check.refuse("temperature", to, `must not change so far from ${from} K at this energy`);
+  }
   let mean = 0;
   for (let piece = 0; piece < pieces; piece++) {
     for (let point = 0; point < RULE.nodes.length; point++) {

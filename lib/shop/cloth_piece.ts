@@ -56,6 +56,9 @@ export interface BlankPiece {
   readonly corners: readonly OutlinePoint[];
 }
 
+/** More blanks of one piece than this are a slip of the unit. */
+const MOST_BLANKS = 10_000;
+
 /** Area and perimeter of an outline. */
 export interface OutlineMeasures {
   /** Area [m²]. */
@@ -104,7 +107,7 @@ export function outlineMeasures(outline: readonly OutlinePoint[]): OutlineMeasur
   });
   const area = check.result("area of the outline", Math.abs(twice) / 2, "m²");
   check.positive("area of the outline", area, "m²");
-  return { area, perimeter };
+  return check.results({ area, perimeter });
 }
 
 /**
@@ -141,6 +144,7 @@ export function blankOf(
   roll: { readonly width: number; readonly joinOverlap: number },
 ): readonly BlankPiece[] {
   const { name, angleDeg, trim, count } = check.object("piece", piece);
+  check.text("name of a piece", name);
   check.finite("angle", angleDeg, "°");
   check.nonNegative("trim", trim, "m");
   check.count(`count of ${name}`, count, 1);
@@ -160,15 +164,19 @@ export function blankOf(
     Math.ceil((across - joinOverlap) / (width - joinOverlap) * (1 - 1e-12)),
   );
   const stripWidth = (across + (strips - 1) * joinOverlap) / strips;
-  const blank = (label: string): BlankPiece => ({
-    name: label,
-    angleDeg,
-    length,
-    width: stripWidth,
-    area: strips === 1 ? area : area / strips + joinOverlap * length * (strips - 1) / strips,
-    strips,
-    corners: strips > 1 ? [] : turnedOutline.map(({ x, y }) => ({ x: x - left, y: y - bottom })),
-  });
+  if (!(strips * count <= MOST_BLANKS)) {
+    check.refuse(`blanks of ${name}`, strips * count, `must be ${MOST_BLANKS} at most`);
+  }
+  const blank = (label: string): BlankPiece =>
+    check.results({
+      name: label,
+      angleDeg,
+      length,
+      width: stripWidth,
+      area: strips === 1 ? area : area / strips + joinOverlap * length * (strips - 1) / strips,
+      strips,
+      corners: strips > 1 ? [] : turnedOutline.map(({ x, y }) => ({ x: x - left, y: y - bottom })),
+    });
   return Array.from(
     { length: count },
     () =>

@@ -102,6 +102,7 @@ export interface CoreList {
 export function cutCore(task: CoreTask): CoreList {
   check.object("task", task);
   const { name, sheetLength, sheetWidth, thickness, density, turnable } = task;
+  check.text("name of the core", name);
   check.positive("length of a sheet", sheetLength, "m");
   check.positive("width of a sheet", sheetWidth, "m");
   check.positive("thickness", thickness, "m");
@@ -121,9 +122,9 @@ export function cutCore(task: CoreTask): CoreList {
   );
   const total = (pick: (piece: CorePiece) => number): number =>
     pieces.reduce((sum, piece) => sum + piece.count * pick(piece), 0);
-  const footArea = check.result("area", total(({ length, width }) => length * width), "m²");
+  const footArea = total(({ length, width }) => length * width);
   const volume = total((piece) => rampedVolume(piece, thickness));
-  return {
+  return check.results({
     name,
     tiles: tiles.map((tile, i) => ({
       ...tile,
@@ -137,7 +138,7 @@ export function cutCore(task: CoreTask): CoreList {
     mass: volume * density,
     jointLength: cut.reduce((sum, { joint }, i) => sum + joint * pieces[i]!.count, 0),
     waste: Math.max(0, 1 - footArea / (shelving.sheets * sheetLength * sheetWidth)),
-  };
+  });
 }
 
 /** Volume of a slab whose four edges slope up to its full thickness. */
@@ -168,7 +169,7 @@ function bestTiling(
 }
 
 function tiling(
-  { name, length, width }: CorePiece,
+  { name, length, width, count: pieces }: CorePiece,
   stock: { readonly length: number; readonly width: number },
 ): Tiling {
   // A hair above a whole number is rounding, not a tile.
@@ -176,8 +177,8 @@ function tiling(
     check.result("number of tiles", Math.max(1, Math.ceil(size / sheet * (1 - 1e-12))));
   const [along, across] = [parts(length, stock.length), parts(width, stock.width)];
   const count = along * across;
-  if (!(count <= MOST_TILES)) {
-    check.refuse("number of tiles", count, `must be ${MOST_TILES} at most`);
+  if (!(count * pieces <= MOST_TILES)) {
+    check.refuse(`tiles of ${name}`, count * pieces, `must be ${MOST_TILES} at most`);
   }
   return {
     tiles: Array.from({ length: count }, (_, i) => ({
@@ -189,10 +190,12 @@ function tiling(
   };
 }
 
+/** More tiles of one piece than this are a slip of the unit. */
 const MOST_TILES = 10_000;
 
 function checkPiece(piece: CorePiece): void {
   const { name, length, width, rampLength, count } = check.object("piece", piece);
+  check.text("name of a piece", name);
   check.positive(`length of ${name}`, length, "m");
   check.positive(`width of ${name}`, width, "m");
   check.nonNegative(`ramp of ${name}`, rampLength, "m");

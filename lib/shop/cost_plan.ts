@@ -90,8 +90,8 @@ export function addUpCosts(lines: readonly CostLine[]): CostPlan {
   check.list("lines", lines);
   for (const line of lines) {
     check.object("line", line);
-    checkName("item", line.item);
-    checkName("operation", line.operation);
+    check.text("item", line.item);
+    check.text("operation", line.operation);
   }
   const operations = [...new Set(lines.map(({ operation }) => operation))];
   return {
@@ -154,7 +154,7 @@ export interface ChoiceDifference {
  */
 export function whatItAdds(withChoice: CostPlan, without: CostPlan): ChoiceDifference {
   const plans = [check.object("plan with the choice", withChoice), check.object("plan", without)];
-  for (const plan of plans) check.list("operations of a plan", plan.byOperation);
+  for (const plan of plans) checkPlan(plan);
   const operations = [...new Set(plans.flatMap((plan) => plan.byOperation.map(nameOf)))];
   const likely = (plan: CostPlan, operation: string, what: keyof CostSums): number =>
     plan.byOperation.find((entry) => entry.operation === operation)?.[what].likely ?? 0;
@@ -170,7 +170,21 @@ export function whatItAdds(withChoice: CostPlan, without: CostPlan): ChoiceDiffe
     .filter(({ mass, cost, time }) => mass !== 0 || cost !== 0 || time !== 0);
   const total = (what: keyof CostSums): number =>
     withChoice.total[what].likely - without.total[what].likely;
-  return { mass: total("mass"), cost: total("cost"), time: total("time"), byOperation };
+  return check.results({
+    mass: total("mass"),
+    cost: total("cost"),
+    time: total("time"),
+    byOperation,
+  });
+}
+
+function checkPlan({ byOperation, total }: CostPlan): void {
+  for (const sums of [...check.list("operations of a plan", byOperation), total]) {
+    check.object("sums of a plan", sums);
+    for (const what of ["mass", "cost", "time"] as const) {
+      check.finite(`likely ${what}`, check.object(what, sums[what]).likely);
+    }
+  }
 }
 
 function nameOf({ operation }: { readonly operation: string }): string {
@@ -194,18 +208,18 @@ function sum(lines: readonly CostLine[], what: keyof CostSums): EstimateSum {
     // (b − a)² − (b − c)(c − a) is the same sum of squares and products without cancelling.
     variance += ((b - a) ** 2 - (b - c) * (c - a)) / 18;
   }
-  check.result(what, low + likely + high);
-  return { low, likely, high, mean: (low + likely + high) / 3, u: Math.sqrt(variance) };
+  return check.results({
+    ...{ low, likely, high },
+    mean: (low + likely + high) / 3,
+    u: Math.sqrt(variance),
+  });
 }
 
-function checkEstimate(name: string, { low, likely, high }: ThreePoint): void {
+function checkEstimate(name: string, estimate: ThreePoint): void {
+  const { low, likely, high } = check.object(name, estimate);
   check.finite(`low ${name}`, low);
   check.finite(`likely ${name}`, likely);
   check.finite(`high ${name}`, high);
   if (!(low <= likely)) check.refuse(`likely ${name}`, likely, `must not be below ${low}`);
   if (!(likely <= high)) check.refuse(`high ${name}`, high, `must not be below ${likely}`);
-}
-
-function checkName(argument: string, value: string): void {
-  if (typeof value !== "string" || value === "") check.refuse(argument, value, "must be a word");
 }

@@ -83,6 +83,7 @@ export interface CutList {
 export function cutFromRoll(task: RollTask): CutList {
   check.object("task", task);
   const { name, rollWidth, arealWeight, balanced, joinOverlap } = task;
+  check.text("name of the cloth", name);
   check.positive("width of the roll", rollWidth, "m");
   check.positive("areal weight", arealWeight, "kg/m²");
   check.nonNegative("overlap at a join", joinOverlap, "m");
@@ -108,8 +109,8 @@ export function cutFromRoll(task: RollTask): CutList {
     .map((blanks) => ({ blanks, shelving: shelve(blanks, rollWidth) }))
     .reduce((a, b) => b.shelving.lengthUsed < a.shelving.lengthUsed ? b : a);
   const pieceArea = best.blanks.reduce((sum, { area }) => sum + area, 0);
-  const rollLength = check.result("length of roll", best.shelving.lengthUsed, "m");
-  return {
+  const rollLength = best.shelving.lengthUsed;
+  return check.results({
     name,
     rollWidth,
     pieces: best.blanks.map((blank, i) => ({
@@ -125,7 +126,7 @@ export function cutFromRoll(task: RollTask): CutList {
     notes: best.blanks.some(({ strips }) => strips > 1)
       ? ["Some pieces are wider than the roll: stagger their joins from ply to ply."]
       : [],
-  };
+  });
 }
 
 function turned(piece: ClothPiece): ClothPiece {

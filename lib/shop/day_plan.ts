@@ -126,6 +126,8 @@ export interface DayPlan {
  */
 export function planDay(task: DayTask): DayPlan {
   check.object("task", task);
+  check.text("name of the part", task.part);
+  for (const layer of check.list("layers", task.layers)) check.text("layer", layer);
   const cloths = check.list("cloths", task.cloths).map(cutFromRoll);
   const cores = check.list("cores", task.cores, 0).map(cutCore);
   const resin = planResin(resinTask(task, { cloths, cores }));
@@ -148,7 +150,7 @@ export function planDay(task: DayTask): DayPlan {
     cautions: cautionsFor(operationsOf(task)),
     cloths,
     cores,
-    layers: check.list("layers", task.layers),
+    layers: task.layers,
     resin,
     batches,
     pots,
@@ -240,6 +242,6 @@ function operationsOf(task: DayTask): readonly RiskyOperation[] {
     ...(task.bag === undefined ? [] : ["bagging"] as const),
     "curing",
     "cleaning",
-    ...(task.operations ?? []),
+    ...check.list("operations", task.operations ?? [], 0),
   ];
 }

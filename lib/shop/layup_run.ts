@@ -65,6 +65,9 @@ interface Run {
   readonly events: LayupEvent[];
 }
 
+/** A lay-up of more steps than this is none. */
+const MOST_STEPS = 100_000;
+
 /** Below this share of the total, resin left is rounding. */
 const CRUMB = 1e-12;
 
@@ -115,7 +118,14 @@ export function runLayup(plan: BatchPlan, pace: LayupPace): LayupRun {
     tightest: Infinity,
     events: [],
   };
-  while (run.needed > CRUMB * total) {
+  for (let step = 0; run.needed > CRUMB * total; step++) {
+    if (step > MOST_STEPS) {
+      check.refuse(
+        "steps of the lay-up",
+        step,
+        "must not be so many: an interval or rate is too small",
+      );
+    }
     settle(run, plan, pace);
     if (stuck(run, plan)) break;
     advance(run, plan, { pace, flow });
@@ -238,7 +248,13 @@ function tell(run: Run, what: LayupEvent["what"], batch: number): void {
 
 function checkRun(plan: BatchPlan, pace: LayupPace): void {
   check.object("plan", plan);
-  check.list("batches", plan.batches);
+  check.nonNegative("mark", plan.mark, "kg");
+  check.positive("mass of the spare", plan.spareMass, "kg");
+  for (const batch of check.list("batches", plan.batches)) {
+    check.positive("mass of a batch", check.object("batch", batch).mass, "kg");
+    check.nonNegative("start of a mix", batch.mixAt, "s");
+    check.finite("end of a batch", batch.useBefore, "s");
+  }
   check.object("task of the plan", plan.task);
   check.positive("mass of resin", plan.task.totalMass, "kg");
   check.positive("laying rate", plan.task.layingRate, "m²/s");

@@ -166,7 +166,7 @@ function checkOperations(operations: readonly Operation[]): void {
   const names = new Set<string>();
   for (const operation of operations) {
     const { name, handsOn, wait } = check.object("operation", operation);
-    if (typeof name !== "string" || name === "") check.refuse("name", name, "must be a word");
+    check.text("name", name);
     if (names.has(name)) check.refuse("name", name, "must not stand twice");
     names.add(name);
     check.nonNegative(`time with hands on ${name}`, handsOn, "s");

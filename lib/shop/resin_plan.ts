@@ -145,6 +145,7 @@ export function planResin(task: ResinTask): ResinPlan {
 
 function clothLine(cloth: ClothToWet): ResinLine {
   const { name, area, arealWeight, fibreMassFraction } = check.object("cloth", cloth);
+  check.text("name of a cloth", name);
   check.nonNegative(`area of ${name}`, area, "m²");
   check.positive(`areal weight of ${name}`, arealWeight, "kg/m²");
   check.positive(
@@ -157,6 +158,7 @@ function clothLine(cloth: ClothToWet): ResinLine {
 
 function coreLine(core: CoreToWet): ResinLine {
   const { name, area, faces, resinUptake } = check.object("core", core);
+  check.text("name of a core", name);
   check.nonNegative(`area of ${name}`, area, "m²");
   check.oneOf(`faces of ${name}`, String(faces), ["1", "2"]);
   check.nonNegative(`resin uptake of ${name}`, resinUptake, "kg/m²");
@@ -165,6 +167,7 @@ function coreLine(core: CoreToWet): ResinLine {
 
 function coatLine(coat: ResinCoat): ResinLine {
   const { name, area, arealMass, stays } = check.object("coat", coat);
+  check.text("name of a coat", name);
   check.nonNegative(`area of ${name}`, area, "m²");
   check.nonNegative(`resin on ${name}`, arealMass, "kg/m²");
   const where = stays ? "coat" : "thrown away";

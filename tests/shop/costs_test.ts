@@ -113,7 +113,11 @@ Deno.test("costs, cautions and clock refuse what cannot be", () => {
     InputError,
     "high cost of cloth",
   );
-  assertThrows(() => addUpCosts([{ ...line, operation: "" }]), InputError, "must be a word");
+  assertThrows(
+    () => addUpCosts([{ ...line, operation: "" }]),
+    InputError,
+    "must be a word or more",
+  );
   assertThrows(() => whatItAdds(undefined as never, addUpCosts([line])), InputError, "is missing");
   assertThrows(() => cautionsFor([]), InputError, "operations is a list of 0");
   assertThrows(() => cautionsFor(["flying" as never]), InputError, "must be one of: mixing resin");
