@@ -17,3 +17,4 @@ export * from "./load_test_figure.ts";
 export * from "./mode_map_figure.ts";
 export * from "./polar_figure.ts";
 export * from "./residuals_figure.ts";
+export * from "./sheets_figure.ts";

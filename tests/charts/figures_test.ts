@@ -13,6 +13,7 @@ import {
   modeMapFigure,
   polarFigure,
   residualsFigure,
+  sheetsFigure,
 } from "../../lib/charts/mod.ts";
 
 const TEXT: Finding = { title: "A finding", description: "What is shown." };
@@ -113,6 +114,15 @@ function figures(value = 1, label = "panel"): readonly (() => SVGSVGElement)[] {
         x: { name: "face" },
         y: { name: "core" },
         chosen: { x: 1, y: 1, label },
+      }, TEXT),
+    () =>
+      sheetsFigure({
+        sheets: [
+          { label, remark: label, kappaX: value, kappaY: -0.1, kappaXY: 0.2 },
+          { label: "flat", kappaX: 0, kappaY: 0, kappaXY: 0 },
+        ],
+        lengthX: 0.5,
+        lengthY: 0.4,
       }, TEXT),
   ];
 }
