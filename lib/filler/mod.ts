@@ -6,7 +6,13 @@
  * @module
  */
 export type { FillerProperties, Range, ResinProperties } from "../materials/mod.ts";
-export type { BudgetLine, Propagated, Uncertain, UncertainInput } from "../statistics/mod.ts";
+export type {
+  BudgetLine,
+  LimitShape,
+  Propagated,
+  Uncertain,
+  UncertainInput,
+} from "../statistics/mod.ts";
 export * from "./packing.ts";
 export * from "./mix_ratio.ts";
 export * from "./putty_density.ts";

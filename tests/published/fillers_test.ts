@@ -1,3 +1,4 @@
+import { assertEquals } from "@std/assert";
 import { assertClose } from "../close.ts";
 import {
   filletSection,
@@ -7,6 +8,8 @@ import {
   largestRadius,
   relativeViscosity,
   SPHERE_PACKINGS,
+  stiffestRecipe,
+  stirVerdict,
 } from "../../lib/filler/mod.ts";
 
 // G. Mavko, T. Mukerji, J. Dvorkin, The Rock Physics Handbook (Cambridge), worked example of the
@@ -97,4 +100,21 @@ Deno.test("few spheres thicken a liquid by 2.5 φ", () => {
 // The same: (1 − 0.5/0.64)^(−1.6), printed 11.4.
 Deno.test("spheres at half the volume thicken a liquid 11.4 times", () => {
   assertClose(relativeViscosity(0.5, { maximumPacking: 0.64 }), 11.4, { absolute: 0.05 });
+});
+
+// common practice, no source: putty is mixed until it can hardly be stirred and holds a peak. Spheres
+// of 60 µm with half a µm of resin around each stand there: resin of 1 Pa s becomes as thick as
+// peanut butter, some 100 to 250 Pa s (from memory), about the end of what a stick stirs.
+Deno.test("putty as stiff as can be stirred stands at the limit of stirring", () => {
+  const recipe = stiffestRecipe(
+    { particleDiameter: 60e-6, filmThickness: 0.5e-6 },
+    {
+      resinDensity: 1150,
+      filler: { particleDensity: 200, bulkDensity: 128, packing: 0.64 },
+      airFraction: 0.03,
+    },
+  );
+  assertEquals(recipe.notes.length, 1);
+  const stirring = { maximumPacking: 0.64, resinViscosity: 1, thickestStirred: 150 };
+  assertEquals(stirVerdict(recipe, stirring).verdict, "not known");
 });
