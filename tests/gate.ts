@@ -10,7 +10,14 @@ import { unformatted } from "../lib/notebook/cells/format_cells.ts";
 import { CONFIG, NOTEBOOKS, ROOT } from "../lib/notebook/cli/project.ts";
 import { notebookFile, notebookNames } from "../lib/notebook/runner/files.ts";
 import { parseNotebook } from "../lib/notebook/runner/notebook_file.ts";
-import { addCounts, type Counts, countTests, NONE, summaryLine } from "./gate_counts.ts";
+import {
+  addCounts,
+  type Counts,
+  countTests,
+  NONE,
+  skippedTests,
+  summaryLine,
+} from "./gate_counts.ts";
 
 /** Folders whose notebooks are formatted, checked and kept fresh. */
 const FOLDERS = [NOTEBOOKS, join(ROOT, "tests/notebook/fixtures")];
@@ -35,9 +42,12 @@ const STEPS: Steps = [
   ["types", () => deno("check", "--quiet", "lib", "tests")],
   ["notebook cells: types and lint", cells],
   ["documentation of what is exported", docs],
-  ["tests", () => tests(["--allow-read", `--ignore=${WITH_PROGRAMS.join()}`, "tests"])],
+  [
+    "tests",
+    () => tests(["--parallel", "--allow-read", `--ignore=${WITH_PROGRAMS.join()}`, "tests"]),
+  ],
   ["tests with programs", async () => await tests(["--allow-all", ...await there(WITH_PROGRAMS)])],
-  ["examples in the documentation", () => tests(["--doc", "--allow-read", "lib"])],
+  ["examples in the documentation", () => tests(["--parallel", "--doc", "--allow-read", "lib"])],
   ["stored notebook outputs are fresh", stored],
 ];
 
@@ -82,23 +92,41 @@ async function tests(args: readonly string[]): Promise<Step> {
   const folder = await Deno.makeTempDir({ prefix: "laminate-gate-" });
   try {
     const file = join(folder, "junit.xml");
-    const step = await deno("test", "--quiet", "--reporter=dot", `--junit-path=${file}`, ...args);
+    const step = await deno("test", "--quiet", `--junit-path=${file}`, ...args);
     const report = await Deno.readTextFile(file).catch(() => "");
-    return { ...step, tests: countTests(report) };
+    const skipped = skippedTests(report).map((name) => `skipped: ${name}`);
+    return {
+      passed: step.passed,
+      report: [step.report, ...skipped].join("\n"),
+      tests: countTests(report),
+    };
   } finally {
     await Deno.remove(folder, { recursive: true });
   }
 }
 
+/** Longest time for one step [ms]: a test that never ends must not hold up the others. */
+const STEP_LIMIT = 20 * 60_000;
+
 async function deno(...args: string[]): Promise<Step> {
+  const limit = AbortSignal.timeout(STEP_LIMIT);
   const { success, stdout, stderr } = await new Deno.Command(Deno.execPath(), {
     args,
     cwd: ROOT,
     env: { NO_COLOR: "1" },
     stdin: "null",
+    signal: limit,
   }).output();
   const decoder = new TextDecoder();
-  return { passed: success, report: `${decoder.decode(stdout)}\n${decoder.decode(stderr)}`.trim() };
+  const late = limit.aborted ? "it did not end in time; the last test above did not end" : "";
+  const report = [decoder.decode(stdout), decoder.decode(stderr), late].join("\n").trim();
+  return { passed: success, report };
+}
+
+/** What to read of a long report of tests: the errors, or where it stopped. */
+function gist(report: string): string {
+  const errors = report.indexOf("\n ERRORS \n");
+  return errors >= 0 ? report.slice(errors) : report.split("\n").slice(-60).join("\n");
 }
 
 async function notebooks(): Promise<{ name: string; file: string }[]> {
@@ -127,10 +155,10 @@ async function main(): Promise<number> {
     console.log(`\n== ${name}`);
     const { passed, report = "", tests = NONE } = await run();
     const seconds = ((performance.now() - started) / 1000).toFixed(1);
-    if (!passed) console.log(report);
+    if (!passed) console.log(tests === NONE ? report : gist(report));
     const found = tests === NONE ? "" : `: ${summaryLine(tests)}`;
     console.log(`${passed ? "ok" : "FAILED"}, ${name}${found} (${seconds} s)`);
-    for (const line of report.matchAll(/^skipped: .*$/gm)) console.log(line[0]);
+    for (const [line] of report.matchAll(/^skipped: .*$/gm)) console.log(line);
     counts = addCounts(
       addCounts(counts, tests),
       passed ? { ...NONE, passed: 1 } : { ...NONE, failed: 1 },

@@ -27,6 +27,13 @@ export function countTests(junit: string): Counts {
   return { passed: number("tests") - failed - skipped, failed, skipped };
 }
 
+/** Names of the skipped tests in a junit report: no test is left out unseen. */
+export function skippedTests(junit: string): string[] {
+  return [...junit.matchAll(/<testcase name="([^"]*)"[^>]*>\s*<skipped\b/g)].map(([, name]) =>
+    name!
+  );
+}
+
 /** The line by which a run is judged. */
 export function summaryLine({ passed, failed, skipped }: Counts): string {
   return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`;

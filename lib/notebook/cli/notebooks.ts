@@ -104,7 +104,9 @@ export function summary(run: FolderRun, { entries, stale }: FolderResult): strin
   }
   if (run.out !== undefined) lines.push("", `All answers: ${join(run.out, "index.html")}`);
   for (const name of stale) {
-    lines.push(`${name}: stored outputs differ from fresh ones; deno task store renews them`);
+    lines.push(
+      `${name}: stored outputs differ from fresh ones; deno task notebooks:store renews them`,
+    );
   }
   return lines.join("\n") + "\n";
 }
