@@ -5,6 +5,8 @@ const check = checksFor("plan the batches");
 
 /** More pots than this are no lay-up. */
 const MOST_POTS = 1000;
+/** A hair less than all the usable time, so that rounding lets no pot go off. */
+const SPARE_TIME = 1 - 1e-9;
 /** A share of a pot that is rounding. */
 const ROUNDING = 1e-12;
 
@@ -134,7 +136,7 @@ function largestPot(task: BatchTask, flow: number, mark: number): number {
   const limit = Math.min(task.largestBatch ?? USUAL_POT_LIMIT, task.totalMass);
   // The first pot waits for its own mixing, a later one until the mark is used up.
   const wait = mark === 0 ? task.mixingTime : mark / slow;
-  const late = (mass: number): boolean => wait + mass / slow > usableTime(task, mass);
+  const late = (mass: number): boolean => wait + mass / slow > usableTime(task, mass) * SPARE_TIME;
   if (!late(limit)) return limit;
   let [fits, tooLarge] = [0, limit];
   // Halving 100 times exhausts the digits of a double; lateness grows with the mass.

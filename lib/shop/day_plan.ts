@@ -14,6 +14,7 @@ import { type CoreList, cutCore } from "./core_sheets.ts";
 import { type CurePlan, curePlan } from "./cure.ts";
 import { cutFromRoll, type CutList } from "./cut_list.ts";
 import type { DayBag, DayTask } from "./day_task.ts";
+import { type LayupTrials, tryLayups } from "./layup_trials.ts";
 import { type ExothermCheck, exothermCheck, type StandingPot } from "./pot_life.ts";
 import { planResin, type ResinPlan, type ResinTask } from "./resin_plan.ts";
 import { type BagPressure, bagPressure, type CrushCheck, crushCheck } from "./vacuum.ts";
@@ -21,6 +22,9 @@ import { type BagPressure, bagPressure, type CrushCheck, crushCheck } from "./va
 export type { WeighBox } from "./_weigh_boxes.ts";
 
 const check = checksFor("plan the day");
+
+/** Any number would do; a fixed one gives the same sheet each time. */
+const TRIAL_SEED = 20261125;
 
 /** One pot with clock times and what to weigh. */
 export interface DayBatch extends Batch, Pick<Mix, "resinMass" | "hardenerMass"> {
@@ -52,6 +56,10 @@ export interface DayPlan {
   readonly resin: ResinPlan;
   /** Timetable of the pots. */
   readonly batches: BatchPlan;
+  /** Lay-ups simulated with a crew faster and slower within its spread, mixing by the mark. */
+  readonly trialsByMark: LayupTrials;
+  /** The same with mixing by the clock alone. */
+  readonly trialsByClock: LayupTrials;
   /** The pots with clock times and weighings. */
   readonly pots: readonly DayBatch[];
   /** Whether the largest pot is likely to heat itself. */
@@ -81,7 +89,7 @@ export interface DayPlan {
  *
  * Range: as the functions that it calls.
  *
- * Source: `cutFromRoll`, `cutCore`, `planResin`, `planBatches`, `exothermCheck`, `planBag`,
+ * Source: `cutFromRoll`, `cutCore`, `planResin`, `planBatches`, `tryLayups`, `exothermCheck`, `planBag`,
  * `bagPressure`, `crushCheck`, `curePlan`, `filletSchedule`, `cautionsFor`.
  *
  * @param task Part, start, cloths, cores, resin, crew, bag and fillets.
@@ -137,6 +145,7 @@ export function planDay(task: DayTask): DayPlan {
     totalMass: resin.total,
     resinPerArea: resin.total / clothArea,
   });
+  const trials = { spread: batches.task.rateSpread, randomRuns: 20, seed: TRIAL_SEED };
   const pots = batches.batches.map((batch) => dayBatch(batch, task));
   const exotherm = exothermCheck(task.crew.sheet, largestPot(batches));
   const cure = curePlan(task.cure, task.crew.temperature);
@@ -153,6 +162,8 @@ export function planDay(task: DayTask): DayPlan {
     layers: task.layers,
     resin,
     batches,
+    trialsByMark: tryLayups(batches, { ...trials, mixBy: "mark" }),
+    trialsByClock: tryLayups(batches, { ...trials, mixBy: "clock" }),
     pots,
     exotherm,
     ...bagged,

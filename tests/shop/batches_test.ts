@@ -24,7 +24,8 @@ Deno.test("mark and largest pot by hand", () => {
   assertClose(plan.batches.map(({ mass }) => mass), [0.45, 0.45, 0.45, 0.45], {
     relative: 1e-13,
   });
-  assertClose(planBatches({ ...task, largestBatch: 1 }).largestUsable, 0.52, { relative: 1e-12 });
+  // The plan keeps 1e-9 of the time in hand against rounding.
+  assertClose(planBatches({ ...task, largestBatch: 1 }).largestUsable, 0.52, { relative: 1e-8 });
   assertEquals([plan.verdict, plan.notes.length], ["holds", 1]);
   assertClose(plan.spareMass, 0.45, { relative: 1e-13 });
 });

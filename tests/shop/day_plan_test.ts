@@ -101,6 +101,8 @@ Deno.test("the day has clock times, cautions, bag, cure and fillets", () => {
     "cleaning",
   ]);
   assertEquals(plan.batches.verdict, "holds");
+  assertEquals([plan.trialsByMark.runs, plan.trialsByMark.verdict], [25, "holds"]);
+  assertEquals(plan.trialsByClock.verdict, "fails");
   assertEquals(plan.crush?.verdict, "holds");
   assertClose(plan.pressure!.compaction, 70_000, { relative: 1e-14 });
   assertClose(plan.fillets!.volume, 3.2e-4 * (1 - Math.PI / 4), { relative: 1e-13 });
