@@ -78,7 +78,7 @@ const FAR = 15;
 export function curePlan(sheet: CureSheet, temperature: number): CurePlan {
   const rate = checkSheet(sheet);
   const factor = cureRateFactor(check.positive("temperature", temperature, "K"), rate);
-  const byRuleOfThumb = sheet.activationEnergy === undefined;
+  const byRuleOfThumb = sheet.activationEnergy === undefined && temperature !== sheet.temperature;
   const notes: string[] = [];
   if (byRuleOfThumb) notes.push("By the rule of thumb: ten degrees cooler, twice the time.");
   if (Math.abs(temperature - sheet.temperature) > FAR) {

@@ -217,16 +217,16 @@ function dayBatch(batch: Batch, { start, resin }: DayTask): DayBatch {
   };
 }
 
-/** The largest pot, as long as it stands before a slow crew. */
+/** The largest pot, as long as it stands at the rate expected; `usableShare` minds a slow crew. */
 function largestPot(
   { batches, mark, task }: BatchPlan,
 ): StandingPot {
   const mass = Math.max(...batches.map((batch) => batch.mass));
-  const slow = task.layingRate * task.resinPerArea * (1 - task.rateSpread);
+  const flow = task.layingRate * task.resinPerArea;
   return {
     mass,
     temperature: task.temperature,
-    emptyAfter: (mark === 0 ? task.mixingTime : mark / slow) + mass / slow,
+    emptyAfter: (mark === 0 ? task.mixingTime : mark / flow) + mass / flow,
     ...(task.largestBatch === undefined ? {} : { massLimit: task.largestBatch }),
   };
 }

@@ -62,8 +62,13 @@ Deno.test("a cool workshop makes curing longer", () => {
   assertClose(plan.handlingTime, 122743.03797078512, { relative: 1e-12 });
   assertClose(plan.fullCureTime / plan.handlingTime, 8.4, { relative: 1e-13 });
   assertEquals([plan.byRuleOfThumb, plan.notes.length], [false, 0]);
-  // Rule of thumb, far from the sheet's temperature, a post-cure asked for.
+  // At the sheet's own temperature nothing is guessed.
   const { activationEnergy: _, ...bare } = sheet;
+  assertEquals([curePlan(bare, 298.15).byRuleOfThumb, curePlan(bare, 298.15).notes.length], [
+    false,
+    0,
+  ]);
+  // Rule of thumb, far from the sheet's temperature, a post-cure asked for.
   assertEquals(curePlan({ ...bare, postCureTemperature: 333 }, 280).notes.length, 3);
 });
 

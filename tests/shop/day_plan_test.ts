@@ -112,6 +112,7 @@ Deno.test("the day has clock times, cautions, bag, cure and fillets", () => {
 Deno.test("doubt anywhere in the day reaches its notes", () => {
   const doubtful = planDay({
     ...task,
+    cure: { ...task.cure, temperature: 298 },
     bag: { ...task.bag!, coreStrength: 50_000 },
     cloths: [{ ...task.cloths[0]!, rollWidth: 0.3 }],
   });
