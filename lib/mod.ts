@@ -20,6 +20,7 @@ export * from "./shop/mod.ts";
 export * from "./quantity/mod.ts";
 export * from "./records/mod.ts";
 export * from "./comparison/mod.ts";
+export * from "./study/mod.ts";
 export * from "./charts/mod.ts";
 export * from "./notebook/mod.ts";
 

@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "./beam_load_cases.ts";
-import { type FailureMode, type FailureModeName, failureModes } from "./failure_modes.ts";
+import { failureModes, type SandwichFailure, type SandwichFailureName } from "./failure_modes.ts";
 import type { SandwichDesign } from "./sandwich_design.ts";
 
 const check = checksFor("find the load that a beam stands");
@@ -20,7 +20,7 @@ export interface FailureBeam {
 }
 
 /** The load at which one way to give comes about. */
-export interface FailureLoad extends FailureMode {
+export interface FailureLoad extends SandwichFailure {
   /** Total load on the beam [N]. */
   readonly load: number;
 }
@@ -85,7 +85,7 @@ export interface FailureMap {
   /** Thickness of the core [m]. */
   readonly coreThicknesses: readonly number[];
   /** Ways to give that occur. */
-  readonly modes: readonly FailureModeName[];
+  readonly modes: readonly SandwichFailureName[];
   /** Index into `modes`: all cores of the first face thickness, then of the next. */
   readonly first: Uint8Array;
   /** Total load at which it comes about, in the same order [N]. */
@@ -134,7 +134,7 @@ export function failureMap(
   check.object("design", beam.design);
   check.list("face thicknesses", faceThicknesses);
   check.list("core thicknesses", coreThicknesses);
-  const modes: FailureModeName[] = [];
+  const modes: SandwichFailureName[] = [];
   const first = new Uint8Array(faceThicknesses.length * coreThicknesses.length);
   const loads = new Float64Array(first.length);
   const { topFace, bottomFace, core } = beam.design;

@@ -14,7 +14,7 @@ import type { FaceDesign, SandwichDesign } from "./sandwich_design.ts";
 const check = checksFor("find what gives first");
 
 /** Ways in which a sandwich gives. */
-export type FailureModeName =
+export type SandwichFailureName =
   | "face tension"
   | "face compression"
   | "wrinkling"
@@ -50,9 +50,9 @@ export interface SandwichDemand {
 }
 
 /** One way to give, with how far off it is. */
-export interface FailureMode {
+export interface SandwichFailure {
   /** Which way. */
-  readonly mode: FailureModeName;
+  readonly mode: SandwichFailureName;
   /** Direction and place, for tables. */
   readonly where: string;
   /** Stress that acts, a positive magnitude [Pa]; of crimping the force [N/m]. */
@@ -68,7 +68,7 @@ export interface FailureMode {
 }
 
 /** Source and scatter of each way to give. */
-const GROUNDS: Readonly<Record<FailureModeName, readonly [source: string, scatter: string]>> = {
+const GROUNDS: Readonly<Record<SandwichFailureName, readonly [source: string, scatter: string]>> = {
   "face tension": ["strength against M E z/D", "coupons scatter by some 5 to 10 %"],
   "face compression": ["strength against M E z/D", "some 10 %; much less where plies are wavy"],
   wrinkling: [
@@ -124,13 +124,13 @@ const GROUNDS: Readonly<Record<FailureModeName, readonly [source: string, scatte
 export function failureModes(
   design: SandwichDesign,
   demand: SandwichDemand,
-): readonly FailureMode[] {
+): readonly SandwichFailure[] {
   checkDesign(design);
   check.object("demand", demand);
   const { Mx = 0, My = 0, Qx = 0, Qy = 0, compressionX = 0, compressionY = 0 } = demand;
   const acting = { Mx, My, Qx, Qy, compressionX, compressionY };
   for (const [name, value] of Object.entries(acting)) check.finite(name, value);
-  const found: FailureMode[] = [
+  const found: SandwichFailure[] = [
     ...faceModes(design, { direction: "x", moment: Mx, compression: compressionX }),
     ...faceModes(design, { direction: "y", moment: My, compression: compressionY }),
     ...coreShearModes(design, Qx, Qy),
@@ -142,10 +142,10 @@ export function failureModes(
 type Direction = "x" | "y";
 
 function modeOf(
-  mode: FailureModeName,
+  mode: SandwichFailureName,
   where: string,
   [demand, limit]: readonly [number, number],
-): readonly FailureMode[] {
+): readonly SandwichFailure[] {
   if (!(demand > 0)) return [];
   const [source, scatter] = GROUNDS[mode];
   const reserve = limit / demand;
@@ -172,7 +172,7 @@ function faceModes(
     readonly moment: number;
     readonly compression: number;
   },
-): readonly FailureMode[] {
+): readonly SandwichFailure[] {
   const section = stripOf(design, direction);
   const bending = bendingStress(section, moment);
   const key = direction === "x" ? "Ex" : "Ey";
@@ -229,7 +229,11 @@ function wrinklingOf({ core }: SandwichDesign, face: FaceDesign, direction: Dire
 }
 
 /** Shear of the core both ways at once. */
-function coreShearModes(design: SandwichDesign, Qx: number, Qy: number): readonly FailureMode[] {
+function coreShearModes(
+  design: SandwichDesign,
+  Qx: number,
+  Qy: number,
+): readonly SandwichFailure[] {
   const { shearX, shearY } = design.core;
   const tauX = coreShearStress(stripOf(design, "x"), Math.abs(Qx)).max;
   const tauY = coreShearStress(stripOf(design, "y"), Math.abs(Qy)).max;
@@ -243,7 +247,7 @@ function coreShearModes(design: SandwichDesign, Qx: number, Qy: number): readonl
 function patchModes(
   design: SandwichDesign,
   patch: NonNullable<SandwichDemand["patch"]>,
-): readonly FailureMode[] {
+): readonly SandwichFailure[] {
   const { topFace, core } = design;
   check.object("patch", patch);
   const force = check.nonNegative("force of the patch", patch.force, "N");

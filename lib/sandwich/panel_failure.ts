@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { type FailureMode, type FailureModeName, failureModes } from "./failure_modes.ts";
+import { failureModes, type SandwichFailure, type SandwichFailureName } from "./failure_modes.ts";
 import type { PanelField } from "./panel_field.ts";
 import type { PanelLoad } from "./panel.ts";
 import type { SandwichDesign } from "./sandwich_design.ts";
@@ -7,7 +7,7 @@ import type { SandwichDesign } from "./sandwich_design.ts";
 const check = checksFor("find what gives first in the panel");
 
 /** One way to give, at the worst place of a panel. */
-export interface PanelFailure extends FailureMode {
+export interface PanelFailure extends SandwichFailure {
   /** Place along x [m]. */
   readonly x: number;
   /** Place along y [m]. */
@@ -60,8 +60,8 @@ export function panelFailure(
 ): readonly PanelFailure[] {
   check.object("field", field);
   check.list("loads", loads, 0);
-  const worst = new Map<FailureModeName, PanelFailure>();
-  const keep = (mode: FailureMode, x: number, y: number): void => {
+  const worst = new Map<SandwichFailureName, PanelFailure>();
+  const keep = (mode: SandwichFailure, x: number, y: number): void => {
     const known = worst.get(mode.mode);
     if (known !== undefined && known.reserve <= mode.reserve) return;
     worst.set(mode.mode, Object.freeze({ ...mode, x, y }));

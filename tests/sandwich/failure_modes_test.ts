@@ -10,8 +10,6 @@ import {
   coreShearStress,
   failureLoads,
   failureMap,
-  type FailureMode,
-  type FailureModeName,
   failureModes,
   honeycombWrinklingStress,
   panelFailure,
@@ -19,6 +17,8 @@ import {
   type PanelLoad,
   patchSpread,
   type SandwichDesign,
+  type SandwichFailure,
+  type SandwichFailureName,
   sandwichSection,
   solvePanel,
 } from "../../lib/sandwich/mod.ts";
@@ -58,7 +58,7 @@ const honeycomb: CoreDesign = {
   cellSize: 0.0064,
 };
 const sandwich = (core: CoreDesign): SandwichDesign => ({ topFace: face, bottomFace: face, core });
-const named = (modes: readonly FailureMode[], mode: FailureModeName): FailureMode => {
+const named = (modes: readonly SandwichFailure[], mode: SandwichFailureName): SandwichFailure => {
   const found = modes.find((entry) => entry.mode === mode);
   if (found === undefined) throw new Error(`no ${mode}`);
   return found;
