@@ -65,7 +65,7 @@ export interface LapShear {
  *
  * const { concentration } = lapShear({
  *   modulus1: 70e9, thickness1: 0.002, modulus2: 70e9, thickness2: 0.002,
- *   adhesiveShearModulus: 140e6 * 2, adhesiveThickness: 0.0002 * 2,
+ *   adhesiveShearModulus: 280e6, adhesiveThickness: 0.0004,
  *   width: 0.025, overlap: 0.02, load: 1000,
  * });
  * assertAlmostEquals(concentration, 1.31304, 5e-6);

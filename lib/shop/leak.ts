@@ -10,9 +10,6 @@ const GAS_CONSTANT_OF_AIR = 287.05287;
 /** 0 °C, the temperature of a "standard" cubic centimetre here [K]. */
 const STANDARD_TEMPERATURE = 273.15;
 
-/** One minute [s]. */
-const MINUTE = 60;
-
 /** Absolute pressure in a bag after the pump was shut off. */
 export interface LeakDown {
   /** Times of the readings [s]. */
@@ -35,10 +32,8 @@ export interface LeakRate {
   readonly riseOfEnds: number;
   /** Throughput Q = V dp/dt [Pa m³/s]. */
   readonly throughput: number;
-  /** The same as air of 0 °C and 101325 Pa [m³/s]. */
+  /** The same as air of 0 °C and 101325 Pa; 6e7 times that is in standard cm³/min [m³/s]. */
   readonly standardFlow: number;
-  /** The same in standard cm³ a minute, as pump sheets print it [cm³/min at 0 °C]. */
-  readonly standardCubicCentimetresPerMinute: number;
   /** Mass of air that enters [kg/s]. */
   readonly massFlow: number;
 }
@@ -86,7 +81,6 @@ export function leakRate(test: LeakDown): LeakRate {
     riseOfEnds,
     throughput,
     standardFlow,
-    standardCubicCentimetresPerMinute: standardFlow * 1e6 * MINUTE,
     massFlow: throughput / (GAS_CONSTANT_OF_AIR * temperature),
   };
 }
@@ -181,7 +175,7 @@ export function pressureAfterLeak(bag: LeakingBag, time: number): number {
   check.positive("time constant", timeConstant, "s");
   check.nonNegative("time", time, "s");
   if (!(start <= outside)) {
-    check.refuse("pressure at the start", start, `must not be above outside`);
+    check.refuse("pressure at the start", start, `must not be above ${outside} Pa`);
   }
   return start - (outside - start) * Math.expm1(-time / timeConstant);
 }
