@@ -21,7 +21,7 @@ export interface LimitState extends FigureLimit {
 }
 
 /** What was chosen and why. */
-export interface Choice<T> {
+export interface BestChoice<T> {
   /** The candidate chosen; none if no candidate keeps all limits. */
   readonly chosen: T | undefined;
   /** Its place among the candidates; -1 if none. */
@@ -80,7 +80,7 @@ export function lightest<T>(
     /** Limits to keep. */
     readonly limits: readonly FigureLimit[];
   },
-): Choice<T> {
+): BestChoice<T> {
   check.list("candidates", candidates, 0);
   check.object("aim", aim);
   check.list("limits", aim.limits, 0);
