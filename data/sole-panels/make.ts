@@ -6,7 +6,7 @@
  * scale and dial gauge, always the same by a fixed seed. Four things are planted for the notebooks
  * to find; the README beside this file names them.
  */
-import { layupModel } from "../../lib/comparison/mod.ts";
+import { layupModel, layupStack } from "../../lib/comparison/mod.ts";
 import { randomGenerator } from "../../lib/numeric/mod.ts";
 import { partFromFiles, readCatalogue } from "../../lib/records/mod.ts";
 import { beamLoadCases, sectionFromStack } from "../../lib/sandwich/mod.ts";
@@ -25,6 +25,20 @@ sole,5,glass twill 200,epoxy laminating slow,0,,bag side
 hatch,1,glass twill 290,epoxy laminating slow,0,,mould side
 hatch,2,aramid honeycomb 48 3 mm,,0,12,
 hatch,3,glass twill 290,epoxy laminating slow,0,,bag side
+trial hatch,1,glass UD 250,epoxy laminating slow,0,,mould side: both along
+trial hatch,2,glass UD 250,epoxy laminating slow,0,,
+trial hatch,3,PVC foam 80,,0,10,
+trial hatch,4,glass UD 250,epoxy laminating slow,90,,
+trial hatch,5,glass UD 250,epoxy laminating slow,90,,bag side: both across
+bracket,1,glass mat 300,epoxy laminating slow,0,,mould side
+bracket,2,glass UD 500,epoxy laminating slow,0,,
+bracket,3,glass biaxial 400,epoxy laminating slow,45,,at plus and minus 45 degrees
+bracket,4,glass UD 500,epoxy laminating slow,0,,
+bracket,5,glass mat 300,epoxy laminating slow,0,,bag side
+coupon plate,1,glass twill 200,epoxy laminating slow,0,,mould side
+coupon plate,2,glass twill 200,epoxy laminating slow,0,,
+coupon plate,3,glass twill 200,epoxy laminating slow,0,,
+coupon plate,4,glass twill 200,epoxy laminating slow,0,,bag side
 `;
 
 interface Part {
@@ -236,6 +250,36 @@ const LOAD_TESTS = [
   ),
 ].join("\n") + "\n";
 
+/** Tensile strength of the coupons' cloth: what the catalogue's estimate is multiplied by [1]. */
+const STRENGTH_KEPT = 0.93;
+/** Scatter of the coupons, one standard deviation [1]. */
+const STRENGTH_SCATTER = 0.05;
+
+/** Breaking force per width of the coupon plate by the catalogue's estimate [N/m]. */
+function estimatedForce(): number {
+  const stack = layupStack(layups.get("coupon plate")!);
+  return stack.reduce((sum, { lamina, thickness }) => sum + lamina.strengths!.Xt * thickness, 0);
+}
+
+function coupon(number: number): string {
+  const width = 15 + normal(0.15);
+  const force = estimatedForce() * STRENGTH_KEPT * (1 + normal(STRENGTH_SCATTER));
+  return [
+    `T${number}`,
+    "coupon plate",
+    "tension",
+    round(width, 0.05),
+    round(0.72 + normal(0.015), 0.01),
+    round(force * width / 1000, 10),
+    "",
+  ].join(",");
+}
+
+const COUPONS = [
+  "coupon,layup,test,width_mm,thickness_mm,breaking_load_N,note",
+  ...[1, 2, 3, 4, 5, 6, 7].map(coupon),
+].join("\n") + "\n";
+
 const PUTTY =
   `batch,resin,filler,cup_volume_mL,cup_filler_mass_g,resin_mass_g,target_density_kg/m3,note
 fillet putty,epoxy laminating slow,glass hollow spheres 200,500,57,200,720,under the sole bearers
@@ -253,6 +297,7 @@ for (
     ["layup.csv", LAYUP],
     ["weighings.csv", WEIGHINGS],
     ["load_tests.csv", LOAD_TESTS],
+    ["coupons.csv", COUPONS],
     ["putty.csv", PUTTY],
     ["fillets.csv", FILLETS],
   ] as const

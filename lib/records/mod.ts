@@ -16,6 +16,7 @@ export * from "./catalogue.ts";
 export type { CoreLayer, LayerRecord, LayupRecord, ReinforcementLayer } from "./layups.ts";
 export type { WeighingRecord } from "./weighings.ts";
 export type { Branch, Loading, LoadTestRecord } from "./load_tests.ts";
+export type { CouponRecord, CouponTest } from "./coupons.ts";
 export type { PuttyRecord } from "./putty.ts";
 export type { FilletRecord } from "./fillets.ts";
 export * from "./part.ts";

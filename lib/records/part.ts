@@ -1,5 +1,6 @@
 import { checksFor, type Fault, InputError } from "../check/mod.ts";
 import { type Catalogue, catalogueFiles, checkCatalogue } from "./catalogue.ts";
+import { type CouponRecord, readCoupons } from "./coupons.ts";
 import { type FilletRecord, readFillets } from "./fillets.ts";
 import { type LayupRecord, readLayups } from "./layups.ts";
 import { type LoadTestRecord, readLoadTests } from "./load_tests.ts";
@@ -20,6 +21,8 @@ export interface PartRecord {
   readonly weighings?: readonly WeighingRecord[];
   /** The load tests, if there are any. */
   readonly loadTests?: readonly LoadTestRecord[];
+  /** The coupons that were broken, if there are any. */
+  readonly coupons?: readonly CouponRecord[];
   /** The putty batches, if there are any. */
   readonly putty?: readonly PuttyRecord[];
   /** The fillets, if there are any. */
@@ -43,12 +46,15 @@ export interface PartSource {
 const check = checksFor("read the part");
 const layupFile = "layup.csv";
 const optionalFiles = ["weighings.csv", "load_tests.csv", "putty.csv", "fillets.csv"] as const;
+/** Most crews break no coupons: that this table is missing is not worth a note. */
+const couponsFile = "coupons.csv";
 const ownMaterials = "materials/";
 
 /** The tables of a part folder. */
 export const partFiles: readonly string[] = Object.freeze([
   layupFile,
   ...optionalFiles,
+  couponsFile,
   ...catalogueFiles.map((file) => `${ownMaterials}${file}`),
 ]);
 
@@ -121,6 +127,8 @@ export function partFromFiles(source: PartSource): PartRecord {
   };
   const weighings = read("weighings.csv", (content) => readWeighings(content, schedules));
   const loadTests = read("load_tests.csv", (content) => readLoadTests(content, schedules));
+  const couponRows = files.get(couponsFile);
+  const coupons = couponRows === undefined ? undefined : gather(readCoupons(couponRows, schedules));
   const putty = read("putty.csv", (content) => readPutty(content, context));
   const fillets = read("fillets.csv", (content) => readFillets(content, context));
 
@@ -136,6 +144,7 @@ export function partFromFiles(source: PartSource): PartRecord {
     layups: layups?.layups ?? new Map<string, LayupRecord>(),
     weighings,
     loadTests,
+    coupons,
     putty,
     fillets,
     notes: Object.freeze(notes),
