@@ -1,6 +1,6 @@
 import * as Plot from "@observablehq/plot";
-import { DOMParser } from "linkedom";
 import { checksFor } from "../check/mod.ts";
+import { figureDocument } from "./_document.ts";
 
 const check = checksFor("draw the figure");
 
@@ -50,10 +50,7 @@ export function drawFigure(options: Plot.PlotOptions, text: Finding): SVGSVGElem
   if (text.description.trim() === "") {
     check.refuse("description", text.description, "must say what the figure shows");
   }
-  const document = new DOMParser().parseFromString(
-    "<svg xmlns='http://www.w3.org/2000/svg'></svg>",
-    "image/svg+xml",
-  ) as unknown as Document;
+  const document = figureDocument();
   const svg = Plot.plot({
     width: WIDTH,
     marginLeft: 64,
