@@ -71,7 +71,7 @@ export function startReader(
     headingLine: 0,
     headingsSound: true,
     expectUnits: false,
-    lines: new Uint32Array(lineEnds(text) + 1),
+    lines: new Uint32Array(lineEnds(text)),
     line: firstLine,
     stopped: false,
   };
@@ -109,9 +109,8 @@ function passComments(reader: Reader, begin: number): number {
   let position = begin;
   while (text.charCodeAt(position) === 35) {
     const end = text.indexOf("\n", position);
-    const stop = end < 0 ? text.length : end;
-    takeComment(reader, text.slice(position, stop));
-    position = stop + 1;
+    takeComment(reader, text.slice(position, end));
+    position = end + 1;
     reader.line++;
   }
   return position;
@@ -201,7 +200,7 @@ function countRow(reader: Reader, end: number): void {
   lines[store.count] = reader.line;
   store.count++;
   if (store.count % progressEvery === 0) {
-    reader.onProgress?.({ rows: store.count, share: Math.min(end / text.length, 1) });
+    reader.onProgress?.({ rows: store.count, share: end / text.length });
   }
 }
 
@@ -243,10 +242,9 @@ function brokenQuote(
   error: ParseError,
   { text, at, line }: { readonly text: string; readonly at: number; readonly line: number },
 ): Fault {
-  const end = text.indexOf("\n", at);
   return {
     argument: "quoted cell",
-    value: text.slice(at, end < 0 ? undefined : end),
+    value: text.slice(at, text.indexOf("\n", at)),
     wanted: error.code === "MissingQuotes"
       ? 'must be closed by a " at its end'
       : 'must have nothing behind its closing "; a " within it is written twice',

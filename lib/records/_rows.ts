@@ -38,7 +38,7 @@ const mostDigits = 15;
 const powers = Float64Array.from({ length: mostDigits + 1 }, (_, i) => 10 ** i);
 
 /**
- * Gives each row of a table to its taker. papaparse is the parser. Rows that need no parser (no
+ * Gives each row of a table to its taker; the text has `\n` at the end of each line. papaparse is the parser. Rows that need no parser (no
  * line end and no doubled quote in a cell) are cut by a plain scan, which takes a third of the
  * time: tables have a million of those. At any other row papaparse takes over, for one row, then
  * two, four and so on, so that a table full of them is not parsed in little pieces.
@@ -72,14 +72,17 @@ function parsedRows(
 ): number {
   let position = begin;
   let count = 0;
-  Papa.parse(begin === 0 ? text : text.slice(begin), {
+  // Behind a last line end papaparse sees an empty row more.
+  const last = text.length - 1;
+  Papa.parse(text.slice(begin, last), {
     delimiter,
     newline: "\n",
     comments: "#",
     // Its other mode splits the whole text at once.
     fastMode: false,
     step({ data, errors, meta }, parser): void {
-      const end = begin + meta.cursor;
+      const cursor = begin + meta.cursor;
+      const end = cursor === last ? text.length : cursor;
       const error = errors[0];
       if (error !== undefined) taker.broken(error, begin + (error.index ?? 0));
       else taker.row(data, position, end);
@@ -88,7 +91,8 @@ function parsedRows(
       if (taker.done() || (taker.width() > 0 && count >= most)) parser.abort();
     },
   });
-  return position;
+  // No row is left where there is nothing but the line end.
+  return count === 0 ? text.length : position;
 }
 
 /** Rows by the plain scan; returns the place of the first row that is not plain. */
@@ -136,11 +140,10 @@ function cutRow(text: string, begin: number, signs: Signs): number {
   const most = cells.begins.length;
   cells.width = 0;
   for (let i = begin; cells.width < most; i++) {
-    const quoted = i < text.length && text.charCodeAt(i) === quote;
+    const quoted = text.charCodeAt(i) === quote;
     i = quoted ? cutQuoted(text, i + 1, signs) : cutPlain(text, i, signs);
     if (i < 0) return -1;
     cells.width++;
-    if (i >= text.length) return i;
     const sign = text.charCodeAt(i);
     if (sign === newline) return i;
     if (sign !== delimiter) return -1;
@@ -150,11 +153,10 @@ function cutRow(text: string, begin: number, signs: Signs): number {
 
 /** Cuts a cell without quotes, and reads it as a number on the way; returns the place of its end. */
 function cutPlain(text: string, begin: number, { delimiter, decimal, cells }: Signs): number {
-  const length = text.length;
   let i = begin;
-  let sign = i < length ? text.charCodeAt(i) : newline;
+  let sign = text.charCodeAt(i);
   const negative = sign === minus;
-  if (negative) sign = ++i < length ? text.charCodeAt(i) : newline;
+  if (negative) sign = text.charCodeAt(++i);
   let value = 0;
   let digits = 0;
   let whole = -1;
@@ -168,12 +170,10 @@ function cutPlain(text: string, begin: number, { delimiter, decimal, cells }: Si
     else {
       // No plain number: no more than its end is wanted.
       digits = 0;
-      while (sign !== delimiter && sign !== newline) {
-        sign = ++i < length ? text.charCodeAt(i) : newline;
-      }
+      while (sign !== delimiter && sign !== newline) sign = text.charCodeAt(++i);
       break;
     }
-    sign = ++i < length ? text.charCodeAt(i) : newline;
+    sign = text.charCodeAt(++i);
   }
   // Both parts of the quotient are doubles without error: it is rounded once, as by `Number`.
   if (digits === 0 || digits > mostDigits || whole === digits) value = NaN;
@@ -188,15 +188,13 @@ function cutPlain(text: string, begin: number, { delimiter, decimal, cells }: Si
  * is a line end before it. A doubled quote shows in the sign behind, which is no delimiter.
  */
 function cutQuoted(text: string, begin: number, { cells }: Signs): number {
-  for (let i = begin; i < text.length; i++) {
-    const sign = text.charCodeAt(i);
-    if (sign === newline) return -1;
-    if (sign !== quote) continue;
-    setCell(cells, begin, i);
-    cells.numbers[cells.width] = NaN;
-    return i + 1;
-  }
-  return -1;
+  let end = begin;
+  let sign: number;
+  while ((sign = text.charCodeAt(end)) !== quote && sign !== newline) end++;
+  if (sign === newline) return -1;
+  setCell(cells, begin, end);
+  cells.numbers[cells.width] = NaN;
+  return end + 1;
 }
 
 function setCell({ begins, ends, width }: PlainCells, begin: number, end: number): void {

@@ -34,7 +34,7 @@ export const tables: Readonly<Record<string, string>> = {
   "weighings.csv":
     "part,layup,process,date,length_mm,width_mm,length_u_mm,width_u_mm,core_mass_g,other_mass_g," +
     "part_mass_g,scale_u_g,thickness_mm,note\n" +
-    "P1,sole,hand,2026-05-03,500,400,0.5,0.5,120,,310,0.5,,\n" +
+    "P1,sole,hand,2026-05-03,500,400,0.5,0.8,120,,310,0.5,,\n" +
     "P2,tray,bagged,2026-05-04,500,400,0.5,0.5,,15,160,0.5,0.7,\n",
   "load_tests.csv":
     "test,specimen,layup,loading,span_mm,width_mm,thickness_mm,load_N,deflection_mm,branch,note\n" +

@@ -52,9 +52,9 @@ Deno.test("a part is read into typed records in SI", () => {
     0,
     { value: 0.0007, u: 0 },
   ]);
-  // 0.5 m × 0.4 m, u² = (0.4 × 0.0005)² + (0.5 × 0.0005)² = 1.025e-7.
+  // 0.5 m × 0.4 m, u² = (0.4 × 0.0005)² + (0.5 × 0.0008)² = 2e-7.
   assertClose(sole!.area.value, 0.2, { relative: 1e-15 });
-  assertClose(sole!.area.u, Math.sqrt(1.025e-7), { relative: 1e-14 });
+  assertClose(sole!.area.u, Math.sqrt(2e-7), { relative: 1e-14 });
 
   const [t1, t2] = part.loadTests!;
   assertEquals([t1?.test, t1?.loading, t1?.span, t1?.width, t1?.thickness], [
@@ -234,7 +234,7 @@ Deno.test("weighings: one size, one name, a core where the lay-up has one", () =
   assertEquals(weighings(replaced(",15,160", "3,15,160")), ["weighings.csv 3 core_mass_g: 3 g"]);
   assertEquals(weighings(replaced("2026-05-03,500,400", "2026-05-03,500,")), [
     "weighings.csv 2 width_mm: undefined",
-    "weighings.csv 2 width_u_mm: 0.5 mm",
+    "weighings.csv 2 width_u_mm: 0.8 mm",
   ]);
   assertEquals(weighings(replaced("500,400,0.5", "500,400,500")), [
     "weighings.csv 2 length_u_mm: 500 mm",

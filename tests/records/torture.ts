@@ -479,21 +479,53 @@ const figures: readonly (readonly [cell: string, value: number])[] = [
   ["0.1234567890123456789", 0.12345678901234568],
 ];
 
+/** Notes, and the text that each stands for. */
+const texts: readonly (readonly [cell: string, text: string | undefined])[] = [
+  ["'=1+2", "=1+2"],
+  ["''=1+2", "'=1+2"],
+  ["'tis", "'tis"],
+  ["=1+2", "=1+2"],
+  ["@SUM(A1)", "@SUM(A1)"],
+  [" a ", "a"],
+  ["007", "007"],
+  ["TRUE", "TRUE"],
+  ["2026-05-03", "2026-05-03"],
+  ["<b>a</b>", "<b>a</b>"],
+  ['"a, b"', "a, b"],
+  ["20 °C", "20 °C"],
+  ["°", "°"],
+  ["\u00a0", undefined],
+  ['""', undefined],
+];
+
 /** Awkward files, and what must come of each. */
 export const awkward: readonly Awkward[] = [
   ...separated,
   ...encoded,
   ...headed,
   ...rowed,
-  ...numbers.map(([cell, says]): Awkward => ({
-    what: `a load of ${cell}`,
-    source: `${H}${cell},0,\n`,
-    faults: [`2 load_N: ${cell.replaceAll('"', "").trim()}`],
-    says,
-  })),
+  // Each stands first, and behind a plain row: rows behind the first are read by another way.
+  ...numbers.flatMap(([cell, says]): readonly Awkward[] => {
+    const shown = cell.replaceAll('"', "").trim();
+    const what = `a load of ${cell}`;
+    return [
+      { what, source: `${H}${cell},0,\n`, faults: [`2 load_N: ${shown}`], says },
+      {
+        what: `${what}, later`,
+        source: `${H}0,0,\n${cell},0,\n`,
+        faults: [`3 load_N: ${shown}`],
+        says,
+      },
+    ];
+  }),
   ...figures.map(([cell, value]): Awkward => ({
     what: `a load of ${cell} is a number`,
-    source: `${H}${cell},0,\n`,
-    rows: [[value, 0]],
+    source: `${H}${cell},0,\n${cell},0,\n`,
+    rows: [[value, 0], [value, 0]],
+  })),
+  ...texts.map(([cell, text]): Awkward => ({
+    what: `a note of ${cell}`,
+    source: `${H}0,0,${cell}\n0,0,${cell}\n1,0,${cell}\n`,
+    rows: [[0, 0, text], [0, 0, text], [1, 0, text]],
   })),
 ];
