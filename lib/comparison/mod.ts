@@ -7,6 +7,7 @@ export * from "./bending_test.ts";
 export * from "./coupon_verdict.ts";
 export * from "./explain_gap.ts";
 export * from "./layup_code.ts";
+export * from "./layup_design.ts";
 export * from "./layup_inputs.ts";
 export * from "./hysteresis.ts";
 export * from "./predicted_bending.ts";

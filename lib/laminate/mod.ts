@@ -39,6 +39,7 @@ export * from "./failure_progress.ts";
 export * from "./failure_envelope.ts";
 export * from "./failure_strengths.ts";
 export * from "./failure_criterion.ts";
+export * from "./failure_explained.ts";
 export * from "./failure_coupons.ts";
 export * from "./batch.ts";
 export * from "./batch_arrays.ts";
