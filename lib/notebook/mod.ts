@@ -10,4 +10,5 @@ export * from "./prose.ts";
 export * from "./table.ts";
 export * from "./inputs.ts";
 export * from "./figure.ts";
+export * from "./live_figure.ts";
 export * from "./working.ts";

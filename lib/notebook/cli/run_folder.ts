@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { checkCells } from "../cells/check_cells.ts";
 import { type IndexEntry, indexPage } from "../page/index_page.ts";
+import { enlivened } from "../page/live_script.ts";
 import { answerOf, notebookPage, titleOf } from "../page/notebook_page.ts";
 import { notebookFile, removeIfThere, writeWhole } from "../runner/files.ts";
 import { type Cell, type Notebook, parseNotebook, writeNotebook } from "../runner/notebook_file.ts";
@@ -64,7 +65,11 @@ async function runOne(name: string, run: FolderRun, onStale: () => void): Promis
     }
     const seconds = ((performance.now() - started) / 1000).toFixed(1);
     run.print(`done in ${seconds} s\n`);
-    if (page !== undefined) await writeWhole(page, notebookPage(notebook, name));
+    if (page !== undefined) {
+      const warn = (reason: string): void =>
+        run.print(`  its figures stand still: the page's program could not be made: ${reason}\n`);
+      await writeWhole(page, await enlivened(notebookPage(notebook, name), warn));
+    }
     const fresh = writeNotebook(notebook);
     if (run.stored === "store" && fresh !== text) {
       await writeWhole(notebookFile(run.folder, name), fresh);

@@ -67,12 +67,19 @@ pre { overflow-x: auto; margin: .6rem 0; padding: .6rem .8rem; background: var(-
 :not(pre) > code { overflow-wrap: anywhere; }
 details.code { margin: .4rem 0; }
 details.code summary { color: var(--soft); font-size: .85rem; cursor: pointer; width: max-content; max-width: 100%; }
+.live { margin: 1rem 0; padding: .4rem 1rem; border: 1px solid var(--line); }
+.live-answer { font-weight: 600; min-height: 3.1em; }
+.sliders label { display: grid; grid-template-columns: 12rem minmax(6rem, 1fr) 6rem; gap: .8rem; align-items: center; padding: .2rem 0; }
+.sliders input { width: 100%; accent-color: var(--mark); min-height: 1.8rem; }
+.sliders output { font-variant-numeric: tabular-nums; }
 footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .9rem; }
 .notebooks { list-style: none; padding: 0; }
 .notebooks > li { margin: 0 0 1.4rem; }
 .notebooks h2 { border: 0; margin: 0 0 .3rem; padding: 0; }
 .failed { border-left-color: var(--warn); background: var(--warn-ground); }
 @media screen and (max-width: 40rem) {
+  .sliders label { grid-template-columns: minmax(0, 1fr) auto; gap: 0 .8rem; }
+  .sliders input { grid-row: 2; grid-column: 1 / -1; }
   figure { overflow-x: auto; }
   figure svg { min-width: 30rem; }
   .cards thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
@@ -86,7 +93,7 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
 @media print {
   @page { size: A4; margin: 16mm 15mm; }
   body { max-width: none; padding: 0; font-size: 10.5pt; background: none; }
-  nav, .home, details.code { display: none; }
+  nav, .home, details.code, .sliders { display: none; }
   .answer, .caution { background: none; }
   a { color: inherit; text-decoration: none; }
   .scroll, pre, .katex:has(> math[display="block"]) { overflow: visible; }
