@@ -46,7 +46,9 @@ const STEPS: Steps = [
     "tests",
     () => tests(["--parallel", "--allow-read", `--ignore=${WITH_PROGRAMS.join()}`, "tests"]),
   ],
-  ["tests with programs", async () => await tests(["--allow-all", ...await there(WITH_PROGRAMS)])],
+  ["house rules", () => tests(["--allow-all", "tests/house"])],
+  ["against other programs", () => tests(["--allow-all", "tests/programs"])],
+  ["notebook runner and pages", () => tests(["--allow-all", "tests/notebook"])],
   ["examples in the documentation", () => tests(["--parallel", "--doc", "--allow-read", "lib"])],
   ["stored notebook outputs are fresh", stored],
 ];

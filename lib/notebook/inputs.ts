@@ -36,9 +36,10 @@ export interface Input {
  */
 export function inputs(
   list: readonly Input[],
-  { caption = "Inputs used" }: { readonly caption?: string } = {},
+  options: { readonly caption?: string } = {},
 ): Displayed {
   const check = checksForShowing("inputs");
+  const { caption = "Inputs used" } = objectOf(check, "options", options);
   const rows = check.list("inputs", list).map((input) => {
     const { name, source } = objectOf(check, "input", input);
     return {

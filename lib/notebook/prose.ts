@@ -1,4 +1,4 @@
-import { checksForShowing, escapeHtml, proseHtml, textOf, textsOf } from "./_html.ts";
+import { checksForShowing, escapeHtml, objectOf, proseHtml, textOf, textsOf } from "./_html.ts";
 import { ANSWER_MIME, type Displayed, displayed } from "./display.ts";
 
 const BAR = "border-left:0.35em solid;padding:0.4em 0.9em;margin:0.8em 0";
@@ -81,8 +81,9 @@ export interface Caution {
  * assertEquals(box[consoleDisplay](), "Caution: dust\n  - Wear a mask when you sand.");
  * ```
  */
-export function caution({ title, points }: Caution): Displayed {
+export function caution(caution: Caution): Displayed {
   const check = checksForShowing("caution");
+  const { title, points } = objectOf(check, "caution", caution);
   const texts = textsOf(check, "point", points);
   const heading = title === undefined ? "Caution" : `Caution: ${textOf(check, "title", title)}`;
   return displayed({
@@ -123,6 +124,8 @@ export function tryNext(points: readonly string[]): Displayed {
  * @param parts The text around the values.
  * @param values What is put in: text or numbers.
  * @returns A value for the last line of a notebook cell.
+ * @throws {InputError} If it is not used as a template, or a value is neither text nor a finite
+ * number.
  *
  * @example
  * ```ts
@@ -138,6 +141,14 @@ export function markdown(
   parts: TemplateStringsArray,
   ...values: readonly (string | number)[]
 ): Displayed {
+  const check = checksForShowing("Markdown");
+  check.list("template", (parts as Partial<TemplateStringsArray> | undefined)?.raw ?? []);
+  values.forEach((value, i) => {
+    if (typeof value === "number") check.finite(`value ${i + 1}`, value);
+    else if (typeof value !== "string") {
+      check.refuse(`value ${i + 1}`, value, "must be a text or a number");
+    }
+  });
   const join = (show: (value: string) => string): string =>
     parts.raw.map((part, i) => part + (i < values.length ? show(String(values[i])) : "")).join("");
   return displayed({
