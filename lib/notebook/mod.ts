@@ -6,6 +6,7 @@
  * @module
  */
 export * from "./display.ts";
+export * from "./progress.ts";
 export * from "./prose.ts";
 export * from "./table.ts";
 export * from "./inputs.ts";

@@ -147,11 +147,12 @@ function showValue(check: Checks, value: WorkingValue): Shown {
 }
 
 function showResult(check: Checks, result: WorkingResult): Shown {
-  const amount = valueText(check, result.symbol ?? "result", result);
-  if (result.symbol === undefined) return { text: amount, html: `= ${escapeHtml(amount)}` };
-  textOf(check, "symbol", result.symbol);
+  const { symbol } = result;
+  const name = symbol === undefined ? "result" : textOf(check, "symbol", symbol);
+  const amount = valueText(check, name, result);
+  if (symbol === undefined) return { text: amount, html: `= ${escapeHtml(amount)}` };
   return {
-    text: `${result.symbol} = ${amount}`,
-    html: `${mathHtml(result.symbol, check)} = ${escapeHtml(amount)}`,
+    text: `${symbol} = ${amount}`,
+    html: `${mathHtml(symbol, check)} = ${escapeHtml(amount)}`,
   };
 }
