@@ -48,3 +48,7 @@ export * from "./panel_field.ts";
 export * from "./panel_failure.ts";
 export * from "./panel_frequency.ts";
 export * from "./panel_buckling.ts";
+export * from "./coupon_bending.ts";
+export * from "./strip_frequency.ts";
+export * from "./hung_weight.ts";
+export * from "./short_beam.ts";

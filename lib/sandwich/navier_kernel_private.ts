@@ -93,11 +93,61 @@ function sineTable(waves: Float64Array, places: Float64Array, side: number): Flo
   return table;
 }
 
-/** Σ W sin αx sin βy on a grid, places along x one after another. */
-export function deflectionGrid(
+/** A grid's places. */
+export interface Grid {
+  readonly xs: Float64Array;
+  readonly ys: Float64Array;
+}
+
+/** The panel's sides. */
+interface Sides {
+  readonly length: number;
+  readonly width: number;
+}
+
+/**
+ * Σ W sin αx sin βy on a grid, places along x one after another. Where only odd waves take part
+ * and the places mirror each other, half a side is computed and copied.
+ */
+export function deflectionGrid(waves: WaveTable, grid: Grid, sides: Sides): Float64Array {
+  const halfX = isMirrored(waves.alphas, grid.xs, sides.length);
+  const halfY = isMirrored(waves.betas, grid.ys, sides.width);
+  const GX = grid.xs.length;
+  const GY = grid.ys.length;
+  const HX = halfX ? Math.ceil(GX / 2) : GX;
+  const HY = halfY ? Math.ceil(GY / 2) : GY;
+  const part = fullGrid(waves, {
+    xs: grid.xs.subarray(0, HX),
+    ys: grid.ys.subarray(0, HY),
+  }, sides);
+  if (!halfX && !halfY) return part;
+  const whole = new Float64Array(GX * GY);
+  for (let h = 0; h < GX; h++) {
+    const from = (h < HX ? h : GX - 1 - h) * HY;
+    const to = h * GY;
+    for (let g = 0; g < HY; g++) whole[to + g] = part[from + g]!;
+    for (let g = HY; g < GY; g++) whole[to + g] = part[from + GY - 1 - g]!;
+  }
+  return whole;
+}
+
+/** Whether the field along a side is the same from both ends, at places that are too. */
+function isMirrored(waves: Float64Array, places: Float64Array, side: number): boolean {
+  for (let i = 0; i < waves.length; i++) {
+    if (Math.round(waves[i]! * side / Math.PI) % 2 === 0) return false;
+  }
+  const last = places.length - 1;
+  for (let g = 0; 2 * g <= last; g++) {
+    if (Math.abs(places[g]! + places[last - g]! - side) > 1e-12 * side) return false;
+  }
+  return true;
+}
+
+/** The sum at every place. */
+function fullGrid(
   { alphas, betas, W }: WaveTable,
-  { xs, ys }: { readonly xs: Float64Array; readonly ys: Float64Array },
-  sides: { readonly length: number; readonly width: number },
+  { xs, ys }: Grid,
+  sides: Sides,
 ): Float64Array {
   const M = alphas.length;
   const N = betas.length;
@@ -108,17 +158,40 @@ export function deflectionGrid(
   const SX = sineTable(alphas, xs, sides.length);
   const SY = sineTable(betas, ys, sides.width);
   const row = new Float64Array(GY);
+  const rows = new Float64Array(M * GY);
   for (let i = 0; i < M; i++) {
     row.fill(0);
-    for (let j = 0; j < N; j++) {
-      const w = W[i * N + j]!;
-      const from = j * GY;
-      for (let g = 0; g < GY; g++) row[g]! += w * SY[from + g]!;
+    // Four waves at a time: a quarter of the reads and writes of the row.
+    let j = 0;
+    for (; j + 3 < N; j += 4) {
+      const at = i * N + j;
+      const [w0, w1, w2, w3] = [W[at]!, W[at + 1]!, W[at + 2]!, W[at + 3]!];
+      const [s0, s1, s2, s3] = [j * GY, (j + 1) * GY, (j + 2) * GY, (j + 3) * GY];
+      for (let g = 0; g < GY; g++) {
+        row[g]! += w0 * SY[s0 + g]! + w1 * SY[s1 + g]! + w2 * SY[s2 + g]! + w3 * SY[s3 + g]!;
+      }
     }
-    for (let h = 0; h < GX; h++) {
-      const s = SX[i * GX + h]!;
-      const from = h * GY;
-      for (let g = 0; g < GY; g++) grid[from + g]! += s * row[g]!;
+    for (; j < N; j++) {
+      const w = W[i * N + j]!;
+      for (let g = 0; g < GY; g++) row[g]! += w * SY[j * GY + g]!;
+    }
+    rows.set(row, i * GY);
+  }
+  for (let h = 0; h < GX; h++) {
+    const from = h * GY;
+    let i = 0;
+    for (; i + 3 < M; i += 4) {
+      const [a0, a1] = [SX[i * GX + h]!, SX[(i + 1) * GX + h]!];
+      const [a2, a3] = [SX[(i + 2) * GX + h]!, SX[(i + 3) * GX + h]!];
+      const [r0, r1, r2, r3] = [i * GY, (i + 1) * GY, (i + 2) * GY, (i + 3) * GY];
+      for (let g = 0; g < GY; g++) {
+        grid[from + g]! += a0 * rows[r0 + g]! + a1 * rows[r1 + g]! + a2 * rows[r2 + g]! +
+          a3 * rows[r3 + g]!;
+      }
+    }
+    for (; i < M; i++) {
+      const a = SX[i * GX + h]!;
+      for (let g = 0; g < GY; g++) grid[from + g]! += a * rows[i * GY + g]!;
     }
   }
   return grid;

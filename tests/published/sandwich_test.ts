@@ -133,3 +133,73 @@ Deno.test("MIL-HDBK-23A: dimpling", () => {
   const face = { faceE: 70e9, faceNu: 0.3, thickness: 0.0005, cellSize: 0.005 };
   assertClose(dimplingStress(face) / 1e9, 1.538461538, { absolute: 1e-9 });
 });
+
+// L. J. Gibson, M. F. Ashby, Cellular Solids, 2nd ed. (1997), section 9.3, from memory: the lightest
+// sandwich beam of given stiffness with a foam core whose Gc goes with its density squared has
+// faces of 1/4 of the core's weight, and bends for 1/3 of its deflection. Found here by search.
+Deno.test("Gibson and Ashby: minimum weight for stiffness", () => {
+  const target = 1e-3;
+  /** Deflections of a beam of thickness t, c and core density rho, all of 1 else. */
+  const deflect = (
+    t: number,
+    c: number,
+    rho: number,
+  ): readonly [bending: number, shear: number] => {
+    const face = { thickness: t, E: 1 };
+    const core = { thickness: c, E: 0, G: rho * rho };
+    const { thinFaceRigidity } = sandwichSection({
+      width: 1,
+      topFace: face,
+      bottomFace: face,
+      core,
+    });
+    // Thin faces: d and c are one, as in the book.
+    const { bending, shear } = deflectBeam(beamLoadCases.threePoint, {
+      totalLoad: 1,
+      span: 1,
+      flexuralRigidity: thinFaceRigidity * c * c / (c + t) ** 2,
+      shearStiffness: rho * rho * c,
+    });
+    return [bending, shear];
+  };
+  /** Weights with the faces that just meet the target, from logarithms of c and rho. */
+  const weigh = (
+    logC: number,
+    logRho: number,
+  ): Readonly<Record<"faces" | "core" | "bent", number>> => {
+    const [c, rho] = [Math.exp(logC), Math.exp(logRho)];
+    let [low, high] = [-40, 20];
+    for (let i = 0; i < 55; i++) {
+      const middle = (low + high) / 2;
+      const [bending, shear] = deflect(Math.exp(middle), c, rho);
+      if (bending + shear > target) low = middle;
+      else high = middle;
+    }
+    const t = Math.exp(high);
+    const [bending, shear] = deflect(t, c, rho);
+    return { faces: 2 * t, core: rho * c, bent: bending / (bending + shear) };
+  };
+  const weight = (c: number, rho: number): number => {
+    const { faces, core } = weigh(c, rho);
+    return faces + core;
+  };
+  const least = (f: (x: number) => number, from: number, to: number): number => {
+    let [a, b] = [from, to];
+    const g = (Math.sqrt(5) - 1) / 2;
+    for (let i = 0; i < 40; i++) {
+      const [p, q] = [b - g * (b - a), a + g * (b - a)];
+      if (f(p) < f(q)) b = q;
+      else a = p;
+    }
+    return (a + b) / 2;
+  };
+  const bestRho = (c: number): number => {
+    // Below this density the core's shear alone is too much.
+    const stiffest = Math.log(Math.sqrt(1 / (4 * target * Math.exp(c))));
+    return least((rho) => weight(c, rho), stiffest + 1e-6, stiffest + 6);
+  };
+  const c = least((x) => weight(x, bestRho(x)), 0, 12);
+  const { faces, core, bent } = weigh(c, bestRho(c));
+  assertClose(faces / core, 0.25, { absolute: 0.005 });
+  assertClose(bent, 1 / 3, { absolute: 5e-4 });
+});
