@@ -31,6 +31,8 @@ export interface PolarData {
 }
 
 const SIZE = 460;
+/** Directions with a label [deg]. */
+const DIRECTIONS: readonly number[] = [0, 45, 90, 135, 180, 225, 270, 315];
 
 /**
  * A quantity by direction, such as the modulus of a stack: how far from the middle is how much.
@@ -64,13 +66,10 @@ export function polarFigure({ curves, radius }: PolarData, finding: Finding): SV
     const points = [...radii, radii[0]!].map((r, k) => polar(r, 360 * k / radii.length));
     return { label, radii, points, dash: DASHES[i]!, hue: i % 2 === 0 ? BLUE : ORANGE };
   });
-  const names = drawn.map((curve) => ({
-    label: curve.label,
-    ...placeForName(curve, drawn.filter((other) => other !== curve)),
-  }));
   const largest = Math.max(...drawn.flatMap(({ points }) => points.map(({ r }) => r)));
   const rings = ringValues(largest);
   const edge = rings.at(-1)! * 1.12;
+  const names = placeNames(drawn, edge);
   const margin = (WIDTH - SIZE) / 2;
   return drawFigure({
     width: WIDTH,
@@ -92,7 +91,7 @@ export function polarFigure({ curves, radius }: PolarData, finding: Finding): SV
         y2: (angle: number) => polar(rings.at(-1)!, angle).y,
         strokeOpacity: 0.25,
       }),
-      Plot.text([0, 45, 90, 135, 180, 225, 270, 315], {
+      Plot.text(DIRECTIONS, {
         x: (angle: number) => polar(edge, angle).x,
         y: (angle: number) => polar(edge, angle).y,
         text: (angle: number) => `${angle}°`,
@@ -139,20 +138,48 @@ interface PolarPoint {
 }
 
 interface DrawnCurve {
+  readonly label: string;
   readonly radii: readonly number[];
 }
 
+/** Room that a name takes [px]. */
+const NAME = { height: 20, letter: 7.5 };
+
+type Named = PolarPoint & { readonly label: string };
+
+/** Each curve's name in turn, where it is clear of the directions and of the names before it. */
+function placeNames(curves: readonly DrawnCurve[], edge: number): readonly Named[] {
+  const perPixel = 2 * edge / SIZE;
+  const directions = DIRECTIONS.map((angle) => ({ ...polar(edge, angle), label: `${angle}°` }));
+  const placed: Named[] = [...directions];
+  for (const curve of curves) {
+    const others = curves.filter((other) => other !== curve);
+    const clear = ({ x, y }: PolarPoint): boolean =>
+      placed.every((name) => {
+        const left = name.x < x ? name : curve;
+        return Math.abs(name.y - y) >= NAME.height * perPixel ||
+          Math.abs(name.x - x) >= NAME.letter * left.label.length * perPixel;
+      });
+    placed.push({ label: curve.label, ...placeForName(curve, others, clear) });
+  }
+  return placed.slice(directions.length);
+}
+
 /** Where a curve is farthest from the others, on the right half, off the labelled directions. */
-function placeForName(curve: DrawnCurve, others: readonly DrawnCurve[]): PolarPoint {
-  const steps = Array.from({ length: 35 }, (_, i) => 5 * i - 85).filter((angle) =>
-    angle % 45 !== 0
-  );
+function placeForName(
+  curve: DrawnCurve,
+  others: readonly DrawnCurve[],
+  clear: (place: PolarPoint) => boolean,
+): PolarPoint {
   const at = ({ radii }: DrawnCurve, angle: number): number =>
     radii[Math.round((angle + 360) % 360 * radii.length / 360) % radii.length]!;
   const room = (angle: number): number =>
     Math.min(...others.map((other) => Math.abs(at(curve, angle) - at(other, angle))));
-  const best = steps.reduce((a, b) => room(b) > room(a) ? b : a, 65);
-  return polar(at(curve, best), best);
+  const places = Array.from({ length: 35 }, (_, i) => 5 * i - 85)
+    .filter((angle) => angle % 45 !== 0)
+    .toSorted((a, b) => room(b) - room(a) || Math.abs(a - 65) - Math.abs(b - 65))
+    .map((angle) => polar(at(curve, angle), angle));
+  return places.find(clear) ?? places[0]!;
 }
 
 function polar(r: number, angleDeg: number): PolarPoint {

@@ -9,6 +9,7 @@ export * from "./explain_gap.ts";
 export * from "./layup_code.ts";
 export * from "./layup_design.ts";
 export * from "./layup_inputs.ts";
+export * from "./layup_orders.ts";
 export * from "./hysteresis.ts";
 export * from "./predicted_bending.ts";
 export * from "./rigidities.ts";
