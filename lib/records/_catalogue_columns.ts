@@ -1,3 +1,4 @@
+import { checksFor } from "../check/mod.ts";
 import type {
   CoreProperties,
   FibreProperties,
@@ -5,6 +6,7 @@ import type {
   ReinforcementProperties,
   ResinProperties,
 } from "../materials/mod.ts";
+import type { Catalogue } from "./catalogue.ts";
 import {
   choiceColumn,
   type Column,
@@ -14,6 +16,8 @@ import {
   optional,
   textColumn,
 } from "./column.ts";
+
+const check = checksFor("read the materials catalogue");
 
 type Properties<Key extends string> = Readonly<Record<Key, NumberColumn>>;
 
@@ -53,6 +57,7 @@ const reinforcements: Properties<keyof ReinforcementProperties> = {
   arealWeight: numberColumn("areal weight", { above: 0 }),
   warpShare: share,
   fibreFraction: numberColumn("ratio", { above: 0, max: 0.9 }),
+  stiffnessKept: optional(numberColumn("ratio", { min: 0.1, max: 1 })),
 };
 
 const cores: Properties<keyof CoreProperties> = {
@@ -113,4 +118,14 @@ export function columnsOf(table: MaterialTable): Columns {
   }
   columns["source"] = { kind: "text", optional: false, free: true };
   return columns;
+}
+
+/** Refuses what is no catalogue. */
+export function checkIsCatalogue(catalogue: Catalogue): void {
+  check.object("catalogue", catalogue);
+  for (const kind of ["fibres", "resins", "reinforcements", "cores", "fillers"] as const) {
+    if (!(catalogue[kind] instanceof Map)) {
+      check.refuse(kind, catalogue[kind], "must be a Map by name, as readCatalogue gives it");
+    }
+  }
 }

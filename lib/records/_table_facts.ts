@@ -1,4 +1,5 @@
 import { checksFor, type Fault, InputError } from "../check/mod.ts";
+import { checkColumn } from "./_check_column.ts";
 import type { Columns } from "./column.ts";
 import { decodeText } from "./decode.ts";
 import { describeLeftOut } from "./left_out.ts";
@@ -23,7 +24,9 @@ export function scanSource<C extends Columns>(
   options: TableOptions<C>,
 ): Scan | { readonly decodeFaults: readonly Fault[] } {
   const { file, encoding, decimal } = check.object("options", options);
-  check.object("columns", options.columns);
+  for (const [name, column] of Object.entries(check.object("columns", options.columns))) {
+    checkColumn(column, `column ${name}`);
+  }
   check.oneOf("decimal sign", decimal ?? ".", [".", ","]);
   if (typeof source !== "string" && !(source instanceof Uint8Array)) {
     return check.refuse("source", source, "must be the bytes of a file, or its text");

@@ -8,7 +8,12 @@ import type {
   Reinforcement,
   Resin,
 } from "../materials/mod.ts";
-import { columnsOf, type MaterialTable, properties } from "./_catalogue_columns.ts";
+import {
+  checkIsCatalogue,
+  columnsOf,
+  type MaterialTable,
+  properties,
+} from "./_catalogue_columns.ts";
 import { checkTable } from "./table.ts";
 
 /** The materials that a builder can choose from, each by its name. */
@@ -106,6 +111,7 @@ export function checkCatalogue(source: CatalogueSource): CheckedCatalogue {
   const faults: Fault[] = [];
   const notes: string[] = [];
   const { base, files } = check.object("source", source);
+  if (base !== undefined) checkIsCatalogue(base);
   if (!(files instanceof Map)) return check.refuse("files", files, "must be a Map by file name");
   const gather: Gather = { source, faults, notes, places: new Map(), fibreNames: new Set() };
   const catalogue = {

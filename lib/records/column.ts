@@ -1,8 +1,5 @@
-import { checksFor } from "../check/mod.ts";
-import { type Dimension, siUnits } from "../quantity/mod.ts";
-
-const check = checksFor("describe the column");
-const dimensions = Object.keys(siUnits) as readonly Dimension[];
+import { checkColumn, checkLimits } from "./_check_column.ts";
+import type { Dimension } from "../quantity/mod.ts";
 
 /** A column of names: text that may not be a formula. */
 export interface TextColumn {
@@ -19,7 +16,7 @@ export interface TextColumn {
 /** Names that a column may hold. */
 export interface KnownNames {
   /** The names. */
-  readonly names: { has(name: string): boolean };
+  readonly names: ReadonlySet<string> | ReadonlyMap<string, unknown>;
   /** What is said of another name, such as `must be a resin of the catalogue`. */
   readonly wanted: string;
 }
@@ -84,6 +81,7 @@ export type Filled<C extends Column> = Omit<C, "optional"> & { readonly optional
  *
  * @param known The names that may stand in it; any if left out.
  * @returns The column.
+ * @throws {InputError} If the names are no Set or Map.
  *
  * @example
  * ```ts
@@ -96,7 +94,7 @@ export type Filled<C extends Column> = Omit<C, "optional"> & { readonly optional
  */
 export function textColumn(known?: KnownNames): Filled<TextColumn> {
   const column = { kind: "text", optional: false, free: false } as const;
-  return known === undefined ? column : { ...column, known };
+  return known === undefined ? column : checkColumn({ ...column, known });
 }
 
 /**
@@ -123,7 +121,7 @@ export function noteColumn(): Optional<TextColumn> {
  *
  * @param words The words that may stand in it.
  * @returns The column.
- * @throws {InputError} If there is no word.
+ * @throws {InputError} If there is no word, or one is no text.
  *
  * @example
  * ```ts
@@ -138,7 +136,7 @@ export function noteColumn(): Optional<TextColumn> {
 export function choiceColumn<const Word extends string>(
   ...words: readonly Word[]
 ): Filled<ChoiceColumn<Word>> {
-  return { kind: "choice", optional: false, words: check.list("words", words) };
+  return checkColumn({ kind: "choice", optional: false, words });
 }
 
 /**
@@ -147,7 +145,7 @@ export function choiceColumn<const Word extends string>(
  * @param dimension The kind of quantity; any unit of it may stand in the heading.
  * @param limits Limits of the figures, in SI.
  * @returns The column.
- * @throws {InputError} If there is no such kind of quantity.
+ * @throws {InputError} If there is no such kind of quantity, or a limit is no number.
  *
  * @example
  * ```ts
@@ -163,8 +161,8 @@ export function numberColumn(
   dimension: Dimension,
   limits: ColumnLimits = {},
 ): Filled<NumberColumn> {
-  check.oneOf("dimension", dimension, dimensions);
-  return { kind: "number", optional: false, dimension, ...limits };
+  checkLimits(limits);
+  return checkColumn({ kind: "number", optional: false, dimension, ...limits });
 }
 
 /**
@@ -185,5 +183,5 @@ export function numberColumn(
  * ```
  */
 export function optional<C extends Column>(column: C): Optional<C> {
-  return { ...check.object("column", column), optional: true };
+  return { ...checkColumn(column), optional: true };
 }

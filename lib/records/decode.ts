@@ -11,6 +11,7 @@ export interface DecodeOptions {
   readonly encoding?: Encoding;
 }
 
+const check = checksFor("read the table");
 const encodings: readonly Encoding[] = ["utf-8", "windows-1252"];
 const saveAgain = 'must be text in UTF-8: save it again as "CSV UTF-8"';
 
@@ -39,8 +40,7 @@ const saveAgain = 'must be text in UTF-8: save it again as "CSV UTF-8"';
  * ```
  */
 export function decodeText(bytes: Uint8Array, options: DecodeOptions = {}): string {
-  const { file, encoding = "utf-8" } = options;
-  const check = checksFor("read the table");
+  const { file, encoding = "utf-8" } = check.object("options", options);
   check.oneOf("encoding", encoding, encodings);
   const refuse = (value: string, line: number, wanted: string): never => {
     throw new InputError("read the table", [{

@@ -26,11 +26,11 @@ export interface ReadPartOptions {
  * @example
  * ```ts
  * import { readPart } from "@laminate/notebooks/records";
- * import { InputError } from "@laminate/notebooks/check";
  * import { assert } from "@std/assert";
  *
- * const error = await readPart("data/no such part").catch((reason) => reason);
- * assert(error instanceof InputError && error.message.includes("must be a folder"));
+ * const part = await readPart("data/sole-panels");
+ * assert(part.layups.size > 0);
+ * for (const { layup } of part.weighings ?? []) assert(part.layups.has(layup.name));
  * ```
  */
 export async function readPart(

@@ -1,11 +1,12 @@
 import { checksFor, type Fault, InputError } from "../check/mod.ts";
 import { type Catalogue, catalogueFiles, checkCatalogue } from "./catalogue.ts";
+import { checkIsCatalogue } from "./_catalogue_columns.ts";
 import { type CouponRecord, readCoupons } from "./coupons.ts";
 import { type FilletRecord, readFillets } from "./fillets.ts";
-import { type LayupRecord, readLayups } from "./layups.ts";
+import { type LayupRecord, type Layups, readLayups } from "./layups.ts";
 import { type LoadTestRecord, readLoadTests } from "./load_tests.ts";
 import type { DecimalSign } from "./number_cell.ts";
-import { defined, type PartFile } from "./_part_file.ts";
+import { defined, type PartContext, type PartFile } from "./_part_file.ts";
 import { type PuttyRecord, readPutty } from "./putty.ts";
 import { readWeighings, type WeighingRecord } from "./weighings.ts";
 
@@ -45,7 +46,13 @@ export interface PartSource {
 
 const check = checksFor("read the part");
 const layupFile = "layup.csv";
-const optionalFiles = ["weighings.csv", "load_tests.csv", "putty.csv", "fillets.csv"] as const;
+/** A note says which of these are missing. */
+const expectedFiles: readonly string[] = [
+  "weighings.csv",
+  "load_tests.csv",
+  "putty.csv",
+  "fillets.csv",
+];
 /** Most crews break no coupons: that this table is missing is not worth a note. */
 const couponsFile = "coupons.csv";
 const ownMaterials = "materials/";
@@ -53,7 +60,7 @@ const ownMaterials = "materials/";
 /** The tables of a part folder. */
 export const partFiles: readonly string[] = Object.freeze([
   layupFile,
-  ...optionalFiles,
+  ...expectedFiles,
   couponsFile,
   ...catalogueFiles.map((file) => `${ownMaterials}${file}`),
 ]);
@@ -88,72 +95,82 @@ export const partFiles: readonly string[] = Object.freeze([
  * ```
  */
 export function partFromFiles(source: PartSource): PartRecord {
-  const { files, decimal } = check.object("source", source);
-  check.object("catalogue", source.catalogue);
+  const { name, files, decimal } = check.object("source", source);
+  if (typeof name !== "string") return check.refuse("name", name, "must be text");
   if (!(files instanceof Map)) return check.refuse("files", files, "must be a Map by file name");
-  const faults: Fault[] = [];
-  const notes: string[] = [];
-  const gather = <Content>(file: PartFile<Content>): Content => {
-    faults.push(...file.faults);
-    notes.push(...file.notes);
-    return file.content;
-  };
-
+  checkIsCatalogue(source.catalogue);
+  const gathered: Gathered = { faults: [], notes: [] };
   const own = checkCatalogue({
     files: ownTables(files),
     prefix: ownMaterials,
     base: source.catalogue,
   });
-  const { catalogue } = own;
-  gather({ content: undefined, ...own });
-
-  const layup = files.get(layupFile);
-  if (layup === undefined) {
-    const wanted = `must be in the folder; it has: ${[...files.keys()].join(", ") || "no tables"}`;
-    faults.push({ argument: layupFile, value: undefined, wanted });
-  }
+  const catalogue = gather({ ...own, content: own.catalogue }, gathered);
   const context = { catalogue, ...defined({ decimal }) };
-  const layups = layup === undefined ? undefined : gather(readLayups(layup, context));
-  // Without schedules nothing can be said about the names in the other tables.
-  const schedules = { ...context, ...(layups ?? { layups: new Map(), names: undefined }) };
-  const read = <Content>(
-    file: (typeof optionalFiles)[number],
-    reader: (content: Uint8Array | string) => PartFile<Content>,
-  ): Content | undefined => {
-    const content = files.get(file);
-    if (content !== undefined) return gather(reader(content));
-    notes.push(`there is no ${file}`);
-    return undefined;
-  };
-  const weighings = read("weighings.csv", (content) => readWeighings(content, schedules));
-  const loadTests = read("load_tests.csv", (content) => readLoadTests(content, schedules));
-  const couponRows = files.get(couponsFile);
-  const coupons = couponRows === undefined ? undefined : gather(readCoupons(couponRows, schedules));
-  const putty = read("putty.csv", (content) => readPutty(content, context));
-  const fillets = read("fillets.csv", (content) => readFillets(content, context));
-
+  const layups = layupsOf(files, context, gathered);
+  const tables = otherTables(files, { ...context, ...layups }, gathered);
   for (const file of files.keys()) {
-    if (!partFiles.includes(file)) {
-      notes.push(`${file} is not read: it is none of the known tables`);
-    }
+    if (partFiles.includes(file)) continue;
+    gathered.notes.push(`${file} is not read: it is none of the known tables`);
   }
-  if (faults.length > 0) throw new InputError(`read the part ${source.name}`, faults);
+  const { faults, notes } = gathered;
+  if (faults.length > 0) throw new InputError(`read the part ${name}`, faults);
   return defined({
-    name: source.name,
+    name,
     catalogue,
-    layups: layups?.layups ?? new Map<string, LayupRecord>(),
-    weighings,
-    loadTests,
-    coupons,
-    putty,
-    fillets,
+    layups: layups.layups,
+    ...tables,
     notes: Object.freeze(notes),
   });
 }
 
-function ownTables(
-  files: ReadonlyMap<string, Uint8Array | string>,
-): ReadonlyMap<string, Uint8Array | string> {
+interface Gathered {
+  readonly faults: Fault[];
+  readonly notes: string[];
+}
+
+function gather<Content>(file: PartFile<Content>, { faults, notes }: Gathered): Content {
+  for (const fault of file.faults) faults.push(fault);
+  for (const note of file.notes) notes.push(note);
+  return file.content;
+}
+
+type Files = PartSource["files"];
+
+function layupsOf(files: Files, context: PartContext, gathered: Gathered): Layups {
+  const content = files.get(layupFile);
+  if (content !== undefined) return gather(readLayups(content, context), gathered);
+  const wanted = `must be in the folder; it has: ${[...files.keys()].join(", ") || "no tables"}`;
+  gathered.faults.push({ argument: layupFile, value: undefined, wanted });
+  // Without schedules nothing can be said about the names in the other tables.
+  return { layups: new Map(), names: undefined };
+}
+
+type OtherTables = Pick<
+  { readonly [Table in keyof PartRecord]-?: PartRecord[Table] | undefined },
+  "weighings" | "loadTests" | "coupons" | "putty" | "fillets"
+>;
+
+function otherTables(files: Files, context: PartContext & Layups, gathered: Gathered): OtherTables {
+  const read = <Content>(
+    file: string,
+    reader: (content: Uint8Array | string, context: PartContext & Layups) => PartFile<Content>,
+  ): Content | undefined => {
+    const content = files.get(file);
+    if (content !== undefined) return gather(reader(content, context), gathered);
+    if (expectedFiles.includes(file)) gathered.notes.push(`there is no ${file}`);
+    return undefined;
+  };
+  return {
+    weighings: read("weighings.csv", readWeighings),
+    loadTests: read("load_tests.csv", readLoadTests),
+    coupons: read(couponsFile, readCoupons),
+    putty: read("putty.csv", readPutty),
+    fillets: read("fillets.csv", readFillets),
+  };
+}
+
+function ownTables(files: Files): Files {
   return new Map(
     [...files].filter(([file]) => file.startsWith(ownMaterials))
       .map(([file, content]) => [file.slice(ownMaterials.length), content]),
