@@ -49,14 +49,14 @@ export function puttyFromResin(recipe: PuttyRecipe, resinMass: number): PuttyBat
   const { filler, resinDensity, airFraction, density } = recipe;
   const fillerMass = resinMass * recipe.fillerPerResin;
   const solids = resinMass / resinDensity + fillerMass / filler.particleDensity;
-  const puttyVolume = check.result("volume of putty", solids / (1 - airFraction), "m³");
-  return {
+  const puttyVolume = solids / (1 - airFraction);
+  return check.results({
     resinMass,
     fillerMass,
     fillerCupVolume: fillerMass / filler.bulkDensity,
     puttyMass: puttyVolume * density,
     puttyVolume,
-  };
+  });
 }
 
 /**

@@ -137,12 +137,12 @@ export interface CureProgress {
 export function cureProgress(sheet: CureSheet, log: TemperatureLog): CureProgress {
   const { exact } = equivalentTime(log, checkSheet(sheet));
   const shareOfHandling = exact / sheet.handlingTime;
-  return {
+  return check.results({
     equivalentTime: exact,
     shareOfHandling,
     shareOfFullCure: exact / sheet.fullCureTime,
     verdict: shareOfHandling >= 1 ? "holds" : "fails",
-  };
+  });
 }
 
 /** One point of a resin's sheet: a degree of cure reached after a time. */

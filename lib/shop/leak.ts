@@ -73,16 +73,16 @@ export function leakRate(test: LeakDown): LeakRate {
   const riseOfEnds = check.result("rise", (pressures[last]! - pressures[0]!) / span, "Pa/s");
   const slope = last === 1 ? undefined : fitLine({ x: times, y: pressures }).slope;
   const rise = slope?.value ?? riseOfEnds;
-  const throughput = check.result("throughput", volume * rise, "Pa m³/s");
+  const throughput = volume * rise;
   const standardFlow = throughput / STANDARD_PRESSURE * (STANDARD_TEMPERATURE / temperature);
-  return {
+  return check.results({
     rise,
     ...(slope === undefined ? {} : { riseStandardError: slope.u }),
     riseOfEnds,
     throughput,
     standardFlow,
     massFlow: throughput / (GAS_CONSTANT_OF_AIR * temperature),
-  };
+  });
 }
 
 /** Two readings of a bag that leaks for long. */

@@ -131,7 +131,8 @@ export function massExponent(small: PotLifePoint, large: PotLifePoint): number {
       `must not be above ${small.potLife} s`,
     );
   }
-  return Math.log(small.potLife / large.potLife) / Math.log(large.mass / small.mass);
+  const exponent = Math.log(small.potLife / large.potLife) / Math.log(large.mass / small.mass);
+  return check.result("mass exponent", exponent);
 }
 
 /** A pot that stands. */

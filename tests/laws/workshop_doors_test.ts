@@ -16,6 +16,7 @@ const GARBAGE: readonly unknown[] = [
   -Infinity,
   -1,
   1e308,
+  5e-324,
   [],
   {},
   true,
