@@ -187,6 +187,15 @@ Deno.test("by name, only that notebook runs, and a path or an ending is no hindr
   });
 });
 
+Deno.test("notebooks run in the order of their numbers: 2 before 10", async () => {
+  await withFolder(async (folder) => {
+    const plain = notebookOf("# Title", "1;");
+    await writeNotebooks(folder, { "10-last": plain, "2-second": plain, "1-first": plain });
+    const { out } = await command(folder);
+    assertEquals(out.match(/^\S+(?=: 1 of 1 done)/gm), ["1-first", "2-second", "10-last"]);
+  });
+});
+
 for (const [signal, code] of [["SIGINT", 130], ["SIGTERM", 143]] as const) {
   Deno.test(`${signal} in a running cell: no kernel is left, no page, exit ${code}`, async () => {
     await withFolder(async (folder) => {

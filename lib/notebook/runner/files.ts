@@ -22,13 +22,13 @@ export async function removeIfThere(path: string): Promise<void> {
   }
 }
 
-/** Names of the notebooks in a folder without their ending, in order. */
+/** Names of the notebooks in a folder without their ending, in order: 2 comes before 10. */
 export async function notebookNames(folder: string): Promise<string[]> {
   const names: string[] = [];
   for await (const { name, isFile } of Deno.readDir(folder)) {
     if (isFile && name.endsWith(".ipynb")) names.push(name.slice(0, -".ipynb".length));
   }
-  return names.sort();
+  return names.sort(new Intl.Collator("en", { numeric: true }).compare);
 }
 
 /** The file of a notebook. */
