@@ -12,4 +12,6 @@ export * from "./table.ts";
 export * from "./inputs.ts";
 export * from "./figure.ts";
 export * from "./live_figure.ts";
+export * from "./judge_answer.ts";
+export * from "./exercise.ts";
 export * from "./working.ts";

@@ -2,7 +2,7 @@ import { assert, assertEquals, assertThrows } from "@std/assert";
 import { join, toFileUrl } from "@std/path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { InputError } from "../../lib/check/mod.ts";
-import { consoleDisplay, jupyterDisplay, liveFigure } from "../../lib/notebook/mod.ts";
+import { consoleDisplay, exercise, jupyterDisplay, liveFigure } from "../../lib/notebook/mod.ts";
 import { enlivened } from "../../lib/notebook/page/live_script.ts";
 import { notebookPage } from "../../lib/notebook/page/notebook_page.ts";
 import { readCatalogue } from "../../lib/records/mod.ts";
@@ -70,6 +70,12 @@ async function withPage(use: (page: Page, complaints: string[]) => Promise<void>
     const shows = [
       liveFigure("resin-ratio", resinRatio),
       liveFigure("sandwich-span", sandwichSpan),
+      exercise({
+        question: "What do four cloths of 200 g/m² weigh on half a square metre?",
+        answer: 0.4,
+        dimension: "mass",
+        solution: "4 × 200 g/m² × 0.5 m²",
+      }),
     ];
     const cells = shows.map((shown, i) => ({
       ...cellOf("show", i + 1),
@@ -127,6 +133,23 @@ Deno.test({
         document.documentElement.scrollWidth <= document.documentElement.clientWidth
       );
       assert(fits, "the page is wider than a phone");
+      assertEquals(complaints, []);
+    }),
+});
+
+Deno.test({
+  name: "an exercise on a page judges a number with its unit, by keyboard",
+  ignore: !installed("chromium"),
+  fn: () =>
+    withPage(async (page, complaints) => {
+      const answered = async (text: string): Promise<string | null> => {
+        await page.getByLabel("Your answer").fill(text);
+        await page.keyboard.press("Enter");
+        return await page.locator(".judgement").textContent();
+      };
+      assert((await answered("400"))!.includes("with its unit"));
+      assert((await answered("400 kg"))!.includes("g for kg"));
+      assert((await answered("14.1 oz"))!.startsWith("Right: 400 g"));
       assertEquals(complaints, []);
     }),
 });

@@ -1,16 +1,19 @@
 /**
- * Runs inside an exported page: gives each live figure its sliders. It is bundled into the page,
+ * Runs inside an exported page: gives each live figure its sliders and each exercise its box. It is bundled into the page,
  * so that it works from a file on disk; without it the still figure stays.
  *
  * @module
  */
 import type { LiveControl, LiveModel } from "./live_model.ts";
+import { enlivenExercises } from "./exercises.ts";
 import { liveModels } from "./models.ts";
 
 for (const place of document.querySelectorAll<HTMLElement>("[data-live]")) {
   const model = liveModels.get(place.dataset.live ?? "");
   if (model !== undefined) enliven(place, model);
 }
+
+enlivenExercises(document);
 
 function enliven(place: HTMLElement, model: LiveModel): void {
   const settings = JSON.parse(place.dataset.settings ?? "{}");

@@ -17,14 +17,14 @@ function liveScript(): Promise<LiveScript> {
 
 /**
  * A page with the scripts of its live figures inside, and a policy that lets those run and no
- * others. A page without live figures stays as it is.
+ * others. A page without live figures or exercises stays as it is.
  *
  * @param page The page, clean and whole.
  * @param warn Takes the reason if there can be no scripts: then the figures stand still.
  * @returns The page.
  */
 export async function enlivened(page: string, warn: (reason: string) => void): Promise<string> {
-  if (!/<div [^>]*data-live="/.test(page)) return page;
+  if (!/<div [^>]*data-(live|exercise)="/.test(page)) return page;
   const script = await liveScript();
   if ("missing" in script) {
     warn(script.missing);
@@ -42,8 +42,12 @@ async function bundle(): Promise<LiveScript> {
     const live = join(ROOT, "lib/notebook/live");
     const { imports } = JSON.parse(await Deno.readTextFile(CONFIG));
     const map = join(folder, "imports.json");
-    // The browser has a document of its own: the server's stays out of the page.
-    const instead = { ...imports, linkedom: join(live, "_no_document.ts") };
+    // The browser has a document of its own, and the algebra of units is too heavy for a page.
+    const instead = {
+      ...imports,
+      linkedom: join(live, "_no_document.ts"),
+      mathjs: join(live, "_no_algebra.ts"),
+    };
     await Deno.writeTextFile(map, JSON.stringify({ imports: instead }));
     const file = join(folder, "live.js");
     const { code, text } = await deno([

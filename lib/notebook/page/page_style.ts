@@ -72,6 +72,10 @@ details.code summary { color: var(--soft); font-size: .85rem; cursor: pointer; w
 .sliders label { display: grid; grid-template-columns: 12rem minmax(6rem, 1fr) 6rem; gap: .8rem; align-items: center; padding: .2rem 0; }
 .sliders input { width: 100%; accent-color: var(--mark); min-height: 1.8rem; }
 .sliders output { font-variant-numeric: tabular-nums; }
+.exercise { margin: 1rem 0; padding: .4rem 1rem; border-left: .25rem solid var(--mark); }
+.exercise form { display: flex; flex-wrap: wrap; gap: .5rem; align-items: end; }
+.exercise input { font: inherit; color: inherit; background: var(--card); border: 1px solid var(--soft); padding: .2rem .5rem; width: 10rem; }
+.exercise button { font: inherit; color: var(--paper); background: var(--mark); border: 0; padding: .3rem .9rem; }
 footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .9rem; }
 .notebooks { list-style: none; padding: 0; }
 .notebooks > li { margin: 0 0 1.4rem; }
@@ -93,7 +97,7 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
 @media print {
   @page { size: A4; margin: 16mm 15mm; }
   body { max-width: none; padding: 0; font-size: 10.5pt; background: none; }
-  nav, .home, details.code, .sliders { display: none; }
+  nav, .home, details.code, .sliders, .exercise form { display: none; }
   .answer, .caution { background: none; }
   a { color: inherit; text-decoration: none; }
   .scroll, pre, .katex:has(> math[display="block"]) { overflow: visible; }
