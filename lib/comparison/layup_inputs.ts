@@ -1,11 +1,12 @@
 import { checksFor } from "../check/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
-import { coreLamina, curedPly, formFactors } from "../micromechanics/mod.ts";
+import { coreLamina, curedPly } from "../micromechanics/mod.ts";
 import type { Dimension } from "../quantity/mod.ts";
 import type { CoreLayer, LayerRecord, LayupRecord, ReinforcementLayer } from "../records/mod.ts";
-import { fromHalfWidth, type Uncertain } from "../statistics/mod.ts";
-import { spread } from "./_spread.ts";
+import type { Uncertain } from "../statistics/mod.ts";
+import { coreInputs, coreNames, fractionInput, plyInputs, plyNames } from "./_layer_inputs.ts";
 import { withModulus, withShearModulus } from "./_scaled_material.ts";
+import { FIBRE_FRACTION, PART_THICKNESS } from "./input_names.ts";
 
 const check = checksFor("predict from the lay-up schedule");
 
@@ -37,16 +38,6 @@ export interface LayupModel {
   /** The stack for any values of the inputs [SI]. */
   readonly stack: (values: Readonly<Record<string, number>>) => Stack;
 }
-
-/** Half-width of what crimp may keep of the modulus, more or less: estimate of this project. */
-const CRIMP_HALF_WIDTH = { woven: 0.05, mat: 0.08, stitched: 0.02, unidirectional: 0.02 };
-/** Tolerance of core sheets: common practice, no source. */
-const CORE_TOLERANCE = 0.2e-3;
-
-/** Name of the input that all plies share. */
-export const FIBRE_FRACTION = "fibre volume fraction";
-/** Name of the input that takes the place of the core's thickness where the part was measured. */
-export const PART_THICKNESS = "thickness of the part";
 
 /**
  * A lay-up schedule as a formula of named inputs, each with its uncertainty: what a prediction,
@@ -171,98 +162,4 @@ export function layupStack(layup: LayupRecord, known: KnownOfPart = {}): Stack {
   return stack(
     Object.fromEntries(Object.entries(inputs).map(([name, { value }]) => [name, value])),
   );
-}
-
-function plyNames(
-  { reinforcement, fibre, resin }: ReinforcementLayer,
-): Readonly<Record<"arealWeight" | "crimp" | "fibreModulus" | "resinModulus", string>> {
-  return {
-    arealWeight: `areal weight of ${reinforcement.name}`,
-    crimp: `stiffness kept by ${reinforcement.name}`,
-    fibreModulus: `modulus of ${fibre.name}`,
-    resinModulus: `modulus of ${resin.name}`,
-  };
-}
-
-function coreNames({ core }: CoreLayer): Readonly<Record<"thickness" | "shearModulus", string>> {
-  return { thickness: `thickness of ${core.name}`, shearModulus: `shear modulus of ${core.name}` };
-}
-
-function fractionInput(first: ReinforcementLayer, { fibreFraction }: KnownOfPart): PredictionInput {
-  if (fibreFraction !== undefined) {
-    return {
-      value: check.positive("weighed fibre fraction", fibreFraction.value),
-      u: check.nonNegative("uncertainty of the fibre fraction", fibreFraction.u),
-      dimension: "ratio",
-      source: "weighed",
-      reading: "weigh cloth, core and part again",
-    };
-  }
-  return {
-    value: first.fibreFraction,
-    u: spread(first.reinforcement.typical.fibreFraction),
-    dimension: "ratio",
-    source: "lay-up schedule; range of the catalogue",
-    reading: "weigh cloth, core and part",
-  };
-}
-
-function plyInputs(layer: ReinforcementLayer): Record<string, PredictionInput> {
-  const { reinforcement, fibre, resin } = layer;
-  const names = plyNames(layer);
-  const crimp = formFactors(reinforcement);
-  return {
-    [names.arealWeight]: {
-      value: reinforcement.arealWeight,
-      u: spread(reinforcement.typical.arealWeight),
-      dimension: "areal weight",
-      source: reinforcement.source,
-      reading: "weigh a square of the cloth",
-    },
-    [names.crimp]: {
-      ...fromHalfWidth(crimp.stiffness, CRIMP_HALF_WIDTH[reinforcement.form]),
-      dimension: "ratio",
-      source: crimp.source,
-      reading: "bend or pull a solid coupon of the same cloth",
-    },
-    [names.fibreModulus]: {
-      value: fibre.E1,
-      u: spread(fibre.typical.E1),
-      dimension: "modulus",
-      source: fibre.source,
-      reading: "bend or pull a solid coupon of the same cloth",
-    },
-    [names.resinModulus]: {
-      value: resin.E,
-      u: spread(resin.typical.E),
-      dimension: "modulus",
-      source: resin.source,
-      reading: "bend a cast bar of the resin",
-    },
-  };
-}
-
-function coreInputs(
-  layer: CoreLayer,
-  { thickness: measured }: KnownOfPart,
-): Record<string, PredictionInput> {
-  const { core, thickness } = layer;
-  const names = coreNames(layer);
-  return {
-    [measured === undefined ? names.thickness : PART_THICKNESS]: {
-      ...(measured ?? fromHalfWidth(thickness, CORE_TOLERANCE)),
-      dimension: "thickness",
-      source: measured === undefined
-        ? "lay-up schedule; sheet tolerance, common practice, no source"
-        : "measured",
-      reading: "measure the part's thickness in several places with callipers",
-    },
-    [names.shearModulus]: {
-      value: core.shearModulusL,
-      u: spread(core.typical.shearModulusL),
-      dimension: "modulus",
-      source: core.source,
-      reading: "weigh the core sheet for its density, or bend a beam at a short span",
-    },
-  };
 }

@@ -3,17 +3,34 @@
  *
  * @module
  */
+export * from "./beam_readings.ts";
 export * from "./bending_test.ts";
+export * from "./beside_prediction.ts";
+export * from "./chord_slope.ts";
 export * from "./coupon_verdict.ts";
+export * from "./creep.ts";
 export * from "./explain_gap.ts";
+export * from "./face_and_core.ts";
+export * from "./hysteresis.ts";
+export * from "./input_names.ts";
+export * from "./joint_region.ts";
 export * from "./layup_code.ts";
 export * from "./layup_design.ts";
 export * from "./layup_inputs.ts";
 export * from "./layup_orders.ts";
-export * from "./hysteresis.ts";
+export * from "./machine_compliance.ts";
+export * from "./multi_span.ts";
+export * from "./one_span.ts";
+export * from "./planned_reading.ts";
 export * from "./predicted_bending.ts";
+export * from "./resized_panel.ts";
 export * from "./rigidities.ts";
+export * from "./strip_load.ts";
+export * from "./stiffened_panel.ts";
+export * from "./straightness.ts";
+export * from "./supported_panel.ts";
 export * from "./toe.ts";
 export * from "./varied_layup.ts";
+export * from "./ways_to_give.ts";
 export * from "./weighed_parts.ts";
 export type { LoadReadings } from "./_readings.ts";

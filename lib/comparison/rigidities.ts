@@ -1,5 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
+import type { Uncertain } from "../statistics/mod.ts";
 
 const check = checksFor("separate bending from shear");
 
@@ -15,6 +16,14 @@ export interface ComplianceTest {
   readonly uCompliance?: number;
   /** Standard uncertainty of the span; 0 if left out [m]. */
   readonly uSpan?: number;
+}
+
+/** What all tests of a beam share, so that it does not average out. */
+export interface SharedByTests {
+  /** Compliance of the machine, in every measured compliance; 0 if left out [m/N]. */
+  readonly machine?: Uncertain;
+  /** Standard uncertainty of gauge and weights, as a share of every compliance; 0 if left out [1]. */
+  readonly uScale?: number;
 }
 
 /** Flexural rigidity and shear stiffness that a set of tests shows. */
@@ -51,17 +60,18 @@ const TOO_ALIKE = 5;
  * uncertainties if every test has one and evenly in relative terms otherwise. A negative
  * stiffness is returned as computed, with a note: clipping it would hide the error.
  *
- * Formula: C = kb L³/D + ks L/S for each test, solved for 1/D and 1/S;
- * u²(C) = uC² + (∂C/∂L uL)², independent
+ * Formula: C − Cm = kb L³/D + ks L/S for each test, solved for 1/D and 1/S;
+ * u²(C) = uC² + (∂C/∂L uL)², independent; the machine's u and the scale's common to all
  *
  * Range: loadings that differ in L² kb/ks. With an amplification above 5 the notes warn.
  *
  * Source: ASTM D7250 (simultaneous solution), from memory; JCGM 100:2008, 5.1 (propagation).
  *
  * @param tests Two tests or more: load case, span [m], compliance [m/N], uncertainties.
+ * @param shared The machine's compliance [m/N] and what is common to all tests.
  * @returns D [N·m²] and S [N] with standard uncertainties, correlation and residuals.
- * @throws {InputError} If there are fewer than two tests, a span or compliance is not above 0, or
- * all loadings are alike.
+ * @throws {InputError} If there are fewer than two tests, a span or compliance is not above 0, the
+ * machine leaves nothing of one, or all loadings are alike.
  *
  * @example
  * ```ts
@@ -79,20 +89,47 @@ const TOO_ALIKE = 5;
  * assertAlmostEquals(shearStiffness, 45375, 1e-7);
  * ```
  */
-export function rigiditiesFromTests(tests: readonly ComplianceTest[]): Rigidities {
+export function rigiditiesFromTests(
+  tests: readonly ComplianceTest[],
+  shared: SharedByTests = {},
+): Rigidities {
   check.list("tests", tests, 2).forEach(checkTest);
-  const rows = tests.map(({ loadCase: { deflection }, span }) => ({
+  const machine = checkShared(shared);
+  const own = tests.map((test, i) => ({
+    ...test,
+    compliance: check.positive(
+      `what the machine leaves of test ${i + 1}`,
+      test.compliance - machine.value,
+      "m/N",
+    ),
+  }));
+  const rows = own.map(({ loadCase: { deflection }, span }) => ({
     bending: deflection.bending * span ** 3,
     shear: deflection.shear * span,
   }));
-  const relative = tests.some(({ uCompliance = 0, uSpan = 0 }) => uCompliance === 0 && uSpan === 0);
-  const plain = solve(rows, tests.map(({ compliance }) => ({ compliance, u: compliance })));
+  const relative = own.some(({ uCompliance = 0, uSpan = 0 }) => uCompliance === 0 && uSpan === 0);
+  const plain = solve(rows, own.map(({ compliance }) => ({ compliance, u: compliance })));
   // The span's share of u needs ∂C/∂L and so a first solution.
-  const spread = tests.map((test) => uncertainty(test, plain));
+  const spread = own.map((test) => uncertainty(test, plain));
   const solution = relative
     ? plain
-    : solve(rows, tests.map(({ compliance }, i) => ({ compliance, u: spread[i]! })));
-  return conclude(tests, { solution, spread, rows });
+    : solve(rows, own.map(({ compliance }, i) => ({ compliance, u: spread[i]! })));
+  const { uScale = 0 } = shared;
+  const effects = [
+    // Every reading a little too long: what was taken off as the machine's is not.
+    tests.map(() => machine.u),
+    tests.map(({ compliance }) => uScale * compliance),
+  ];
+  return conclude(own, { solution, spread, effects, rows });
+}
+
+function checkShared(shared: SharedByTests): Uncertain {
+  const { machine = { value: 0, u: 0 }, uScale = 0 } = check.object("shared", shared);
+  check.object("machine", machine);
+  check.finite("compliance of the machine", machine.value, "m/N");
+  check.nonNegative("uncertainty of the machine", machine.u, "m/N");
+  check.nonNegative("uncertainty of the scale", uScale);
+  return machine;
 }
 
 function checkTest(test: ComplianceTest, i: number): void {
@@ -157,23 +194,29 @@ function uncertainty(test: ComplianceTest, { flexibility, shearFlexibility }: So
 
 function conclude(
   tests: readonly ComplianceTest[],
-  { solution, spread, rows }: {
+  { solution, spread, effects, rows }: {
     readonly solution: Solution;
     readonly spread: readonly number[];
+    /** What one u of each shared input does to every compliance [m/N]. */
+    readonly effects: readonly (readonly number[])[];
     readonly rows: readonly Row[];
   },
 ): Rigidities {
   const { flexibility, shearFlexibility, gains } = solution;
   const flexuralRigidity = check.result("flexural rigidity", 1 / flexibility, "N·m²");
   const shearStiffness = check.result("shear stiffness", 1 / shearFlexibility, "N");
-  const spreadOf = (part: keyof Row): number =>
-    Math.hypot(...gains.map((gain, i) => gain[part] * spread[i]!));
+  const commonOf = (part: keyof Row): readonly number[] =>
+    effects.map((effect) => gains.reduce((sum, gain, i) => sum + gain[part] * effect[i]!, 0));
+  const [commonBending, commonShear] = [commonOf("bending"), commonOf("shear")];
+  const spreadOf = (part: keyof Row, common: readonly number[]): number =>
+    Math.hypot(...gains.map((gain, i) => gain[part] * spread[i]!), ...common);
   const amplify = (part: keyof Row, rigidity: number): number =>
     Math.abs(rigidity) * Math.hypot(...gains.map((gain, i) => gain[part] * tests[i]!.compliance));
-  const [uBending, uShear] = [spreadOf("bending"), spreadOf("shear")];
+  const uBending = spreadOf("bending", commonBending);
+  const uShear = spreadOf("shear", commonShear);
   const covariance = gains.reduce(
     (sum, { bending, shear }, i) => sum + bending * shear * spread[i]! ** 2,
-    0,
+    commonBending.reduce((sum, effect, k) => sum + effect * commonShear[k]!, 0),
   );
   const flexuralAmplification = amplify("bending", flexuralRigidity);
   const shearAmplification = amplify("shear", shearStiffness);

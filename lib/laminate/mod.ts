@@ -41,6 +41,7 @@ export * from "./failure_strengths.ts";
 export * from "./failure_criterion.ts";
 export * from "./failure_explained.ts";
 export * from "./failure_coupons.ts";
+export * from "./coupon_tension.ts";
 export * from "./batch.ts";
 export * from "./batch_arrays.ts";
 export * from "./batch_async.ts";

@@ -8,6 +8,8 @@ export interface ReinforcementProperties {
   readonly warpShare: number;
   /** Fibre volume fraction usually reached by hand lay-up [1]. */
   readonly fibreFraction: number;
+  /** Share of the straight fibre's modulus that is kept, from own tests; by form if left out [1]. */
+  readonly stiffnessKept?: number;
 }
 
 /** How the fibre is held together. */

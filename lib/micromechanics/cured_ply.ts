@@ -6,7 +6,7 @@ import { formFactors } from "./form_factors.ts";
 import { crossedLamina, parallelFibreLamina, randomLamina } from "./lamina_of_fibres.ts";
 import { plyWorking, type PlyWorkingStep } from "./ply_working.ts";
 import { largestFibreFraction } from "./packing.ts";
-import type { PlyRecipe } from "./ply_recipe.ts";
+import { type PlyRecipe, stiffnessFactorOf } from "./ply_recipe.ts";
 
 const check = checksFor("compute the cured ply");
 
@@ -111,7 +111,7 @@ export function curedPly(recipe: PlyRecipe): CuredPly {
   const max = largestFibreFraction("hexagonal");
   check.within("fibre volume fraction", fibreVolumeFraction, { min: 0, max });
   const factors = formFactors(reinforcement);
-  const strands = parallelFibreLamina(recipe, recipe.stiffnessFactor ?? factors.stiffness);
+  const strands = parallelFibreLamina(recipe, stiffnessFactorOf(recipe));
   const ply = reinforcement.form === "mat"
     ? randomLamina(strands)
     : crossedLamina(strands, reinforcement.warpShare);

@@ -1,5 +1,5 @@
 import type { Lamina } from "../materials/mod.ts";
-import type { PlyRecipe } from "./ply_recipe.ts";
+import { type PlyRecipe, stiffnessFactorOf } from "./ply_recipe.ts";
 import { formFactors } from "./form_factors.ts";
 
 /** One step of how a ply's figures come about. */
@@ -64,9 +64,7 @@ function strandSteps({ recipe, strands, thickness }: PlyFigures): PlyWorkingStep
     },
     {
       meaning: "Modulus along the strands, with the knock-down for crimp",
-      formula: `E_1' = ${
-        recipe.stiffnessFactor ?? factors.stiffness
-      }\\,[E_{f1} V_f + E_m (1 - V_f)]`,
+      formula: `E_1' = ${stiffnessFactorOf(recipe)}\\,[E_{f1} V_f + E_m (1 - V_f)]`,
       result: { symbol: "E_1'", value: strands.E1, unit: "Pa" },
       source: `${KAW}; knock-down: ${factors.source}`,
     },
