@@ -21,9 +21,7 @@ export function gather<K extends string>(check: Checks, given: Gathered<K>): Pro
   const { names, inputs, derivatives, correlation, result, value } = given;
   const sensitivities = derivatives.map((d) => d.first[result]!);
   const contributions = contributionsOf(given);
-  // In units of the largest, so that squares neither overflow nor vanish.
-  const unit = contributions.reduce((most, c) => Math.max(most, Math.abs(c)), 0) || 1;
-  const scaled = contributions.map((c) => c / unit);
+  const { unit, scaled } = inUnitsOfLargest(contributions);
   const parts = scaled.map((c, i) => c * correlated(correlation, scaled, i));
   const variance = Math.max(0, parts.reduce((sum, part) => sum + part, 0));
   const u = check.result("standard uncertainty", unit * Math.sqrt(variance));
@@ -58,6 +56,14 @@ export function contributionsOf<K extends string>(given: Gathered<K>): number[] 
   return given.names.map((name, i) =>
     given.derivatives[i]!.first[given.result]! * given.inputs[name].u
   );
+}
+
+/** A list in units of its largest, so that squares neither overflow nor vanish. */
+export function inUnitsOfLargest(
+  list: readonly number[],
+): { readonly unit: number; readonly scaled: number[] } {
+  const unit = list.reduce((most, c) => Math.max(most, Math.abs(c)), 0) || 1;
+  return { unit, scaled: list.map((c) => c / unit) };
 }
 
 /** How far one input's curve may miss the straight line over its u, as a share of the whole u. */

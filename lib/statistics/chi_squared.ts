@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import { positiveQuantile } from "./quantile_private.ts";
-import { checkInside } from "./probability_private.ts";
+import { checkDof, checkInside } from "./probability_private.ts";
 import { incompleteGamma } from "./special_private.ts";
 
 const check = checksFor("use the chi-squared distribution");
@@ -10,14 +10,14 @@ const check = checksFor("use the chi-squared distribution");
  *
  * Formula: P(ν/2, x/2), the regularised lower incomplete gamma function
  *
- * Range: x 0 or above, ν above 0; relative error about 1e-13.
+ * Range: x 0 or above, ν 0.001 to 1e9; relative error about 1e-13.
  *
  * Source: Abramowitz and Stegun, 26.4.19, from memory.
  *
  * @param x Sum of squares over the variance [1].
  * @param dof Degrees of freedom ν [1].
  * @returns Probability [1].
- * @throws {InputError} If x is negative or ν is not above 0.
+ * @throws {InputError} If x is negative or ν is not 0.001 to 1e9.
  *
  * @example Two degrees of freedom are an exponential
  * ```ts
@@ -29,7 +29,7 @@ const check = checksFor("use the chi-squared distribution");
  */
 export function chiSquaredProbability(x: number, dof: number): number {
   check.nonNegative("chi-squared", x);
-  check.positive("degrees of freedom", dof);
+  checkDof(check, "degrees of freedom", dof);
   return incompleteGamma(dof / 2, x / 2).lower;
 }
 
@@ -38,14 +38,14 @@ export function chiSquaredProbability(x: number, dof: number): number {
  *
  * Formula: P(ν/2, x/2) = p
  *
- * Range: p above 0 and below 1, ν above 0; relative error about 1e-13.
+ * Range: p above 0 and below 1, ν 0.001 to 1e9; relative error about 1e-13.
  *
  * Source: Abramowitz and Stegun, 26.4, from memory.
  *
  * @param probability p [1].
  * @param dof Degrees of freedom ν [1].
  * @returns Chi-squared [1].
- * @throws {InputError} If p is not above 0 and below 1 or ν is not above 0.
+ * @throws {InputError} If p is not above 0 and below 1 or ν is not 0.001 to 1e9.
  *
  * @example
  * ```ts
@@ -57,7 +57,7 @@ export function chiSquaredProbability(x: number, dof: number): number {
  */
 export function chiSquaredQuantile(probability: number, dof: number): number {
   checkInside(check, probability);
-  check.positive("degrees of freedom", dof);
+  checkDof(check, "degrees of freedom", dof);
   return 2 * positiveQuantile(
     (half) => incompleteGamma(dof / 2, half),
     { lower: probability, upper: 1 - probability },

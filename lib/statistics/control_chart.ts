@@ -97,12 +97,12 @@ export function controlChart(
   if (sigma === 0) {
     notes.push("All values of the baseline are equal: there is no scatter to judge by.");
   }
-  return {
+  return check.results({
     ...{ centre, sigma, movingRanges, rangeLimit, notes },
     lower: centre - 3 * sigma,
     upper: centre + 3 * sigma,
     signals: sigma > 0 ? signalsOf(values, { centre, sigma, movingRanges, rangeLimit }) : [],
-  };
+  });
 }
 
 function signalsOf(

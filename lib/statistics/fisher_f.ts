@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import { positiveQuantile } from "./quantile_private.ts";
-import { checkInside } from "./probability_private.ts";
+import { checkDof, checkInside } from "./probability_private.ts";
 import { incompleteBeta, type Tails } from "./special_private.ts";
 
 const check = checksFor("use the F distribution");
@@ -18,14 +18,14 @@ export interface FDof {
  *
  * Formula: I(ν₁F/(ν₁F + ν₂); ν₁/2, ν₂/2), the regularised incomplete beta function
  *
- * Range: F 0 or above, both ν above 0; relative error about 1e-13.
+ * Range: F 0 or above, both ν 0.001 to 1e9; relative error about 1e-13.
  *
  * Source: Abramowitz and Stegun, 26.6.2, from memory.
  *
  * @param ratio F [1].
  * @param dof Degrees of freedom above and below the line [1].
  * @returns Probability [1].
- * @throws {InputError} If F is negative or a ν is not above 0.
+ * @throws {InputError} If F is negative or a ν is not 0.001 to 1e9.
  *
  * @example
  * ```ts
@@ -45,14 +45,14 @@ export function fProbability(ratio: number, dof: FDof): number {
  *
  * Formula: I(ν₁F/(ν₁F + ν₂); ν₁/2, ν₂/2) = p
  *
- * Range: p above 0 and below 1, both ν above 0; relative error about 1e-13.
+ * Range: p above 0 and below 1, both ν 0.001 to 1e9; relative error about 1e-13.
  *
  * Source: Abramowitz and Stegun, 26.6, from memory.
  *
  * @param probability p [1].
  * @param dof Degrees of freedom above and below the line [1].
  * @returns F [1].
- * @throws {InputError} If p is not above 0 and below 1 or a ν is not above 0.
+ * @throws {InputError} If p is not above 0 and below 1 or a ν is not 0.001 to 1e9.
  *
  * @example
  * ```ts
@@ -75,8 +75,8 @@ export function fQuantile(probability: number, dof: FDof): number {
 
 function checked(dof: FDof): FDof {
   check.object("degrees of freedom", dof);
-  check.positive("degrees of freedom of the numerator", dof.numerator);
-  check.positive("degrees of freedom of the denominator", dof.denominator);
+  checkDof(check, "degrees of freedom of the numerator", dof.numerator);
+  checkDof(check, "degrees of freedom of the denominator", dof.denominator);
   return dof;
 }
 

@@ -151,7 +151,7 @@ function readingU(fit: LineFit, u: number | undefined): number {
   if (u !== undefined) return check.nonNegative("uncertainty of the new reading", u);
   return fit.knownU
     ? check.refuse("uncertainty of the new reading", u, "must be given, as it was to the fit")
-    : fit.residualSd;
+    : check.nonNegative("residual sd of the fit", fit.residualSd);
 }
 
 function predicted(
@@ -160,5 +160,5 @@ function predicted(
 ): Prediction {
   const { value, u, dof } = estimate;
   const uncertain = { value, u, ...(dof === undefined ? {} : { dof }) };
-  return { ...uncertain, ...coverage(uncertain, level) };
+  return check.results({ ...uncertain, ...coverage(uncertain, level) });
 }

@@ -177,6 +177,9 @@ export function shortestInterval(
   return { low: sorted[best]!, high: sorted[best + steps]! };
 }
 
+/** Every draw is kept: more would fill the memory. */
+const MOST_DRAWS = 1e8;
+
 /** The formula's result, or NaN where it refuses the draw. */
 function resultOrRefusal<K extends string>(
   f: (values: NamedNumbers<K>) => number,
@@ -207,6 +210,7 @@ function run<K extends string>(
   check.count("digits", digits, 1);
   const adaptive = options.trials === undefined;
   const most = check.count("number of draws", options.trials ?? options.maxTrials ?? 1e6, 100);
+  check.within("number of draws", most, { min: 100, max: MOST_DRAWS });
   return runTrials(check, {
     ...{ fill, level, digits, adaptive, most },
     width: names.length,

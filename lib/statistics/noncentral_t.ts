@@ -18,6 +18,8 @@ export interface NoncentralT {
 const RULE = gaussLegendre(24);
 /** Panels of the integral: enough that a panel sees at most a third of the sharpest step. */
 const PANELS = 48;
+/** Largest noncentrality: k √n of any tolerance factor lies far below. */
+const FARTHEST = 1e6;
 /** Probability left out at either end of the chi distribution. */
 const LEFT_OUT = 1e-18;
 
@@ -33,7 +35,7 @@ const LEFT_OUT = 1e-18;
  * @param t Value of t [1].
  * @param parameters Degrees of freedom ν and noncentrality δ [1].
  * @returns Probability [1].
- * @throws {InputError} If t or δ is not a finite number or ν is below 1.
+ * @throws {InputError} If t is not a finite number, δ is beyond ±1e6 or ν is not 1 to 1e7.
  *
  * @example Without a shift it is Student's t
  * ```ts
@@ -60,7 +62,7 @@ export function noncentralTProbability(t: number, parameters: NoncentralT): numb
  * @param probability p [1].
  * @param parameters Degrees of freedom ν and noncentrality δ [1].
  * @returns t [1].
- * @throws {InputError} If p is outside its range, δ is not a finite number or ν is below 1.
+ * @throws {InputError} If p is outside its range, δ beyond ±1e6 or ν not 1 to 1e7.
  *
  * @example
  * ```ts
@@ -86,7 +88,7 @@ export function noncentralTQuantile(probability: number, parameters: NoncentralT
 function checked(parameters: NoncentralT): NoncentralT {
   const { dof, shift } = check.object("parameters", parameters);
   check.within("degrees of freedom", dof, { min: 1, max: 1e7 });
-  check.finite("noncentrality", shift);
+  check.within("noncentrality", shift, { min: -FARTHEST, max: FARTHEST });
   return parameters;
 }
 
@@ -118,6 +120,10 @@ function chiWeights({ dof, shift }: NoncentralT): ChiWeights {
 
 function probabilityAt(t: number, { s, weight, shift }: ChiWeights): number {
   let sum = 0;
-  for (let k = 0; k < s.length; k++) sum += weight[k]! * normalProbability(t * s[k]! - shift);
+  for (let k = 0; k < s.length; k++) {
+    // Far out the probability is 0 or 1, and the product may overflow.
+    const z = Math.max(-1e3, Math.min(1e3, t * s[k]! - shift));
+    sum += weight[k]! * normalProbability(z);
+  }
   return Math.min(1, sum);
 }

@@ -88,6 +88,8 @@ export function poolGroups(groups: readonly NamedEstimate[]): Pooled {
   });
   const posterior = spreadPosterior(groups);
   const { nodes, weights, centres, centreVariances } = posterior;
+  check.result("spread of the groups", posterior.spread.median);
+  centreVariances.forEach((variance) => check.result("variance of the mean", variance));
   const over = (
     mean: (k: number) => number,
     variance: (k: number) => number,

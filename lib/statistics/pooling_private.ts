@@ -122,9 +122,11 @@ function mixtureQuantile({ weights, means, deviations }: Mixture, p: number): nu
   const average = (list: readonly number[]): number =>
     weights.reduce((sum, w, k) => sum + w * list[k]!, 0);
   const middle = average(means);
-  const unit = average(deviations);
+  // No finer than a double tells places apart.
+  const unit = Math.max(average(deviations), Number.EPSILON * Math.abs(middle));
+  if (!(unit > 0)) return middle;
   let [from, to] = [middle, middle];
-  for (let reach = unit; gap(from) > 0; reach *= 2) from = middle - reach;
-  for (let reach = unit; gap(to) < 0; reach *= 2) to = middle + reach;
+  for (let reach = unit; gap(from) > 0 && reach < Infinity; reach *= 2) from = middle - reach;
+  for (let reach = unit; gap(to) < 0 && reach < Infinity; reach *= 2) to = middle + reach;
   return findRoot(gap, { from, to }, 1e-10 * unit);
 }

@@ -9,6 +9,22 @@ export function checkInside(check: Checks, probability: number, argument = "prob
     : check.refuse(argument, probability, "must be above 0 and below 1");
 }
 
+/** Beyond so many degrees of freedom the series take too long, and no reading tells. */
+const MOST_DOF = 1e9;
+/** Below it a distribution is nothing but its tails. */
+const LEAST_DOF = 1e-3;
+
+/** Checks degrees of freedom, whole or not. */
+export function checkDof(
+  check: Checks,
+  argument: string,
+  dof: number,
+  max: number = MOST_DOF,
+): number {
+  check.positive(argument, dof);
+  return check.within(argument, dof, { min: LEAST_DOF, max });
+}
+
 /** Below this chance, what is put together contradicts itself. */
 export const CONFLICT = 0.01;
 

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { contributionsOf, gather, type Gathered } from "./budget_private.ts";
+import { contributionsOf, gather, type Gathered, inUnitsOfLargest } from "./budget_private.ts";
 import { correlated, correlationMatrix } from "./correlation_private.ts";
 import { derivativesBy, type VectorFunction } from "./derivative_private.ts";
 import { checkFunction } from "./function_check_private.ts";
@@ -152,7 +152,7 @@ export function propagateTogether<K extends string, R extends string>(
     value: middle[result]!,
   }));
   const results = gathered.map((one) => gather(check, one));
-  return {
+  return check.results({
     results: Object.fromEntries(outputs.map((output, r) => [output, results[r]!])) as Record<
       R,
       Propagated<K>
@@ -163,7 +163,7 @@ export function propagateTogether<K extends string, R extends string>(
         coefficient: correlationOf(gathered[a]!, gathered[a + 1 + gap]!),
       }))
     ),
-  };
+  });
 }
 
 /** The formula as a function of plain lists, and the names of its results. */
@@ -186,7 +186,8 @@ function asVector<K extends string, R extends string>(
 
 /** Correlation of two results of the same inputs; 0 where one has no uncertainty. */
 function correlationOf<K extends string>(first: Gathered<K>, second: Gathered<K>): number {
-  const [a, b] = [contributionsOf(first), contributionsOf(second)];
+  const { scaled: a } = inUnitsOfLargest(contributionsOf(first));
+  const { scaled: b } = inUnitsOfLargest(contributionsOf(second));
   const covariance = (left: readonly number[], right: readonly number[]): number =>
     left.reduce((sum, c, i) => sum + c * correlated(first.correlation, right, i), 0);
   const product = Math.sqrt(covariance(a, a) * covariance(b, b));

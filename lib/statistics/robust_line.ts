@@ -89,11 +89,11 @@ export function robustLine(readings: Readings, options: RobustOptions = {}): Rob
   const scale = scaleOf(readings, start, resolution);
   const { line, weights } = reweigh(readings, start, scale);
   const residuals = residualsOf(readings, line);
-  return {
+  return check.results({
     ...parametersOf(readings, line, { residuals, scale }),
     ...{ scale, weights, residuals },
     suspects: suspectsOf(readings, { residuals, weights, scale }),
-  };
+  });
 }
 
 function residualsOf({ x, y }: Readings, { slope, x0, y0 }: Start): number[] {

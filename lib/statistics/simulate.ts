@@ -143,13 +143,18 @@ export function predictiveCheck(
   };
 }
 
+/** More would run for days. */
+const MOST_CAMPAIGNS = 1e7;
+
 function started(f: unknown, options: SimulationOptions): {
   trials: number;
   random: RandomGenerator;
 } {
   checkFunction(check, "function that simulates", f);
   const { trials = 1000, seed = 1 } = check.object("options", options);
-  return { trials: check.count("number of campaigns", trials, 1), random: randomGenerator(seed) };
+  check.count("number of campaigns", trials, 1);
+  check.within("number of campaigns", trials, { min: 1, max: MOST_CAMPAIGNS });
+  return { trials, random: randomGenerator(seed) };
 }
 
 function figuresOf(
@@ -161,8 +166,8 @@ function figuresOf(
   return [
     { name: "mean", value: mean },
     { name: "sd", value: sd },
-    { name: "smallest", value: Math.min(...list) },
-    { name: "largest", value: Math.max(...list) },
+    { name: "smallest", value: list.reduce((least, x) => Math.min(least, x)) },
+    { name: "largest", value: list.reduce((most, x) => Math.max(most, x)) },
     { name: "lag 1", value: lag1 },
   ];
 }

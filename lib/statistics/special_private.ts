@@ -46,6 +46,7 @@ export function logBeta(a: number, b: number): number {
 /** Regularised incomplete gamma function P(a, x) and its complement. */
 export function incompleteGamma(a: number, x: number): Tails {
   if (!(x > 0)) return { lower: 0, upper: 1 };
+  if (x === Infinity) return { lower: 1, upper: 0 };
   const front = Math.exp(logGammaFront(a, x));
   if (x < a + 1) {
     let term = 1;
@@ -54,6 +55,7 @@ export function incompleteGamma(a: number, x: number): Tails {
     const lower = Math.min(1, front * sum);
     return { lower, upper: 1 - lower };
   }
+  if (front === 0) return { lower: 1, upper: 0 };
   const fraction = lentz(
     x + 1 - a,
     (k) => k * (a - k),
@@ -123,7 +125,8 @@ function lentz(
     c = nonZero(b + a / c);
     const factor = c * d;
     value *= factor;
-    if (Math.abs(factor - 1) < 1e-16) break;
+    // One unit in the last place may never go away. Negated, so that a NaN ends it too.
+    if (!(Math.abs(factor - 1) > Number.EPSILON)) break;
   }
   return value;
 }

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { positiveQuantile } from "./quantile_private.ts";
-import { checkInside } from "./probability_private.ts";
-import { incompleteBeta, type Tails } from "./special_private.ts";
+import { checkDof, checkInside } from "./probability_private.ts";
+import { incompleteBeta, incompleteGamma, type Tails } from "./special_private.ts";
 
 const check = checksFor("use Student's t distribution");
 
@@ -10,14 +10,14 @@ const check = checksFor("use Student's t distribution");
  *
  * Formula: ½ I(ν/(ν + t²); ν/2, ½) below 0, with I the regularised incomplete beta function
  *
- * Range: ν above 0, whole or not; relative error about 1e-13.
+ * Range: ν 0.001 or above, whole or not; relative error about 1e-13.
  *
  * Source: Abramowitz and Stegun, 26.7.1, from memory.
  *
  * @param t Value of t [1].
  * @param dof Degrees of freedom ν [1].
  * @returns Probability [1].
- * @throws {InputError} If t is not a finite number or ν is not above 0.
+ * @throws {InputError} If t is not a finite number or ν is below 0.001.
  *
  * @example One degree of freedom is the Cauchy distribution
  * ```ts
@@ -29,7 +29,7 @@ const check = checksFor("use Student's t distribution");
  */
 export function studentTProbability(t: number, dof: number): number {
   check.finite("t", t);
-  check.positive("degrees of freedom", dof);
+  checkDof(check, "degrees of freedom", dof, Number.MAX_VALUE);
   const outside = squareTails(t * t, dof).upper / 2;
   return t < 0 ? outside : 1 - outside;
 }
@@ -40,14 +40,14 @@ export function studentTProbability(t: number, dof: number): number {
  *
  * Formula: P(T ≤ t) = p with ν degrees of freedom
  *
- * Range: p above 0 and below 1; ν above 0, whole or not; relative error about 1e-13.
+ * Range: p above 0 and below 1; ν 0.001 or above, whole or not; relative error about 1e-13.
  *
  * Source: Abramowitz and Stegun, 26.7, from memory.
  *
  * @param probability p: 0.975 for a two-sided interval of 95 % [1].
  * @param dof Degrees of freedom ν [1].
  * @returns t [1].
- * @throws {InputError} If p is not above 0 and below 1 or ν is not above 0.
+ * @throws {InputError} If p is not above 0 and below 1 or ν is below 0.001.
  *
  * @example
  * ```ts
@@ -59,7 +59,7 @@ export function studentTProbability(t: number, dof: number): number {
  */
 export function studentTQuantile(probability: number, dof: number): number {
   checkInside(check, probability);
-  check.positive("degrees of freedom", dof);
+  checkDof(check, "degrees of freedom", dof, Number.MAX_VALUE);
   const tail = Math.min(probability, 1 - probability);
   if (tail === 0.5) return 0;
   const square = positiveQuantile(
@@ -70,8 +70,12 @@ export function studentTQuantile(probability: number, dof: number): number {
   return probability < 0.5 ? -t : t;
 }
 
+/** From here on t is normal to the last digit. */
+const NORMAL_FROM = 1e18;
+
 /** Probability that t² is below and above a value. */
 function squareTails(square: number, dof: number): Tails {
+  if (dof >= NORMAL_FROM) return incompleteGamma(0.5, square / 2);
   // Written with 1/t² where t² could overflow the sum.
   const y = square > dof ? 1 / (1 + dof / square) : square / dof / (1 + square / dof);
   const x = square > dof ? dof / square / (1 + dof / square) : 1 / (1 + square / dof);

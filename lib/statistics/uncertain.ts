@@ -174,5 +174,5 @@ export function coverage(uncertain: UncertainInput, level = 0.95): Coverage {
     ? normalQuantile(0.5 + level / 2)
     : studentTQuantile(0.5 + level / 2, Math.floor(dof));
   const U = factor * u;
-  return { factor, U, low: value - U, high: value + U };
+  return check.results({ factor, U, low: value - U, high: value + U });
 }

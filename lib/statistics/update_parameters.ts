@@ -102,7 +102,7 @@ export function updateParameters<K extends string, R extends string>(
     correlations,
   });
   const chance = chanceOfMore(settled.misfit, outputs.length);
-  return {
+  return check.results({
     parameters: parametersOf(names, prior, settled),
     correlations: correlationsOf(names, settled),
     observations: Object.fromEntries(outputs.map((output, r): [R, ObservationFit] => [output, {
@@ -121,7 +121,7 @@ export function updateParameters<K extends string, R extends string>(
         `What is known of ${names[k]} is not spread normally: its u is rough.`
       ),
     ],
-  };
+  });
 }
 
 function checkPositive<T extends string>(
