@@ -28,6 +28,9 @@ const MOST_WAVES = 600;
 /** A wave below this share of the largest so far no longer counts. */
 const NEGLIGIBLE = 1e-17;
 
+/** So many waves in a row that do not count end the sum. */
+const QUIET_WAVES = 6;
+
 /**
  * Solves a panel with two opposite edges on hard simple supports, the other two held in any way,
  * by one exact solution across for each sine wave along.
@@ -147,7 +150,16 @@ const WITH_SINE: readonly boolean[] = [true, false, true, true, true, false, fal
 /** Those of the loaded strip that have no closed form over all waves. */
 const SUMMED = ["Y", "Mxy", "Qy"];
 
-/** Solution for one load. Waves are solved when first needed, and kept. */
+/** Amplitudes of the waves at one y, sum after sum. */
+interface WaveRow {
+  readonly y: number;
+  readonly amplitudes: readonly Float64Array[];
+  readonly count: number;
+  /** Whether the last waves no longer count; otherwise the rest is extrapolated. */
+  readonly settled: boolean;
+}
+
+/** Solution for one load. Waves are solved when first needed, and kept; so is the last y. */
 function loadedPart(panel: Panel, load: SeparableLoad): (x: number, y: number) => PanelPoint {
   const plate = plateConstants(check, panel);
   const { length, width, edges } = panel;
@@ -158,33 +170,54 @@ function loadedPart(panel: Panel, load: SeparableLoad): (x: number, y: number) =
     const alpha = m * Math.PI / length;
     return waves[m - 1] ??= solveWave(problem, alpha, sineCoefficient(load.x, length, m));
   };
+  let row: WaveRow | undefined;
   return (x, y) => {
-    const terms = NAMES.map(() => new Float64Array(MOST_WAVES));
-    const largest = new Float64Array(NAMES.length);
-    let count = 0;
-    let quiet = 0;
-    while (count < MOST_WAVES && quiet < 6) {
-      const m = count + 1;
-      const { free, loaded } = wave(m)(y);
-      const sine = Math.sin(m * Math.PI * x / length);
-      const cosine = Math.cos(m * Math.PI * x / length);
-      let counts = false;
-      NAMES.forEach((name, i) => {
-        const amplitude = free[name] + (SUMMED.includes(name) ? loaded[name] : 0);
-        (terms[i] as Float64Array)[count] = amplitude * (WITH_SINE[i] ? sine : cosine);
-        const size = Math.abs(amplitude);
-        if (size > NEGLIGIBLE * (largest[i] ?? 0)) counts = true;
-        if (size > (largest[i] ?? 0)) largest[i] = size;
-      });
-      quiet = counts ? 0 : quiet + 1;
-      count++;
-    }
-    const settled = quiet >= 6;
-    const sums = terms.map((list) =>
-      settled ? list.subarray(0, count).reduce((a, b) => a + b, 0) : acceleratedSum(list, count)
-    );
+    if (row?.y !== y) row = waveRow(wave, y);
+    const sums = sumAlong(row, Math.PI * x / length);
     return assemble({ x, y, sums, strip: strip(x), across: profileAt(load.y, y), plate });
   };
+}
+
+function waveRow(wave: (m: number) => ReturnType<typeof solveWave>, y: number): WaveRow {
+  const amplitudes = NAMES.map(() => new Float64Array(MOST_WAVES));
+  const largest = new Float64Array(NAMES.length);
+  let count = 0;
+  let quiet = 0;
+  while (count < MOST_WAVES && quiet < QUIET_WAVES) {
+    const { free, loaded } = wave(count + 1)(y);
+    let counts = false;
+    NAMES.forEach((name, i) => {
+      const amplitude = free[name] + (SUMMED.includes(name) ? loaded[name] : 0);
+      (amplitudes[i] as Float64Array)[count] = amplitude;
+      const size = Math.abs(amplitude);
+      if (size > NEGLIGIBLE * (largest[i] ?? 0)) counts = true;
+      if (size > (largest[i] ?? 0)) largest[i] = size;
+    });
+    quiet = counts ? 0 : quiet + 1;
+    count++;
+  }
+  return { y, amplitudes, count, settled: quiet >= QUIET_WAVES };
+}
+
+/** Sums of the waves at one x, given as angle of the first. */
+function sumAlong({ amplitudes, count, settled }: WaveRow, angle: number): readonly number[] {
+  const sines = new Float64Array(count);
+  const cosines = new Float64Array(count);
+  for (let m = 1; m <= count; m++) {
+    sines[m - 1] = Math.sin(m * angle);
+    cosines[m - 1] = Math.cos(m * angle);
+  }
+  const terms = new Float64Array(count);
+  return amplitudes.map((list, i) => {
+    const factors = WITH_SINE[i] ? sines : cosines;
+    let sum = 0;
+    for (let m = 0; m < count; m++) {
+      const term = (list[m] ?? 0) * (factors[m] ?? 0);
+      terms[m] = term;
+      sum += term;
+    }
+    return settled ? sum : acceleratedSum(terms, count);
+  });
 }
 
 /** Sums of the waves and the strip under the load, put together. */

@@ -1,5 +1,6 @@
 /** One sine wave along x of a plate between two edges, y from 0 to `width`. */
-import { solve } from "../numeric/mod.ts";
+import { checksFor } from "../check/mod.ts";
+import { solveDense } from "./dense_solve_private.ts";
 import {
   type DecayingModes,
   decayingModes,
@@ -9,6 +10,8 @@ import {
 import type { PlateConstants } from "./levy_roots_private.ts";
 import type { EdgeSupport } from "./panel.ts";
 import type { Profile } from "./panel_load_private.ts";
+
+const check = checksFor("solve the panel by sine waves");
 
 /** What stays the same for all waves. */
 export interface WaveProblem {
@@ -204,7 +207,8 @@ function matchRegions({ problem, alpha, amplitude, modes, regions }: {
     conditions: edgeConditions(problem.y1, 1),
     sign: 1,
   });
-  return solve(matrix, right);
+  return solveDense(matrix, right) ??
+    check.refuse("stiffness and sides", "a wave without solution", "must be of sensible size");
 }
 
 function continuity({ w, X, Y, My, Mxy, Qy }: WaveAmplitudes): readonly number[] {

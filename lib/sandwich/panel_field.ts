@@ -72,8 +72,9 @@ export function panelField(
     );
   const xs = places(grid.x, length);
   const ys = places(grid.y, width);
-  const points: PanelPoint[] = [];
-  for (const x of xs) for (const y of ys) points.push(solution.at(x, y));
+  // Row by row along x: a series keeps what it has found for one y.
+  const rows = Array.from(ys, (y) => Array.from(xs, (x) => solution.at(x, y)));
+  const points = Array.from(xs, (_, i) => rows.map((row) => row[i] as PanelPoint)).flat();
   return Object.freeze({
     xs,
     ys,
