@@ -302,11 +302,15 @@ Deno.test("a builder's own materials add rows and take the catalogue's place, wi
   );
 });
 
-Deno.test("decimal commas and semicolons, as some spreadsheets save, give the same part", () => {
-  const resaved = Object.entries(tables).map(([file, text]): [string, string] => [
+Deno.test("saved again as some spreadsheets do, the tables give the same part", () => {
+  // Byte order mark, semicolons, decimal commas, each cell quoted, CR LF, empty rows behind.
+  const resave = (text: string): string =>
+    text.trimEnd().split("\n").map((line) =>
+      line.split(",").map((cell) => `"${cell.replace(/^(-?\d+)\.(\d+)$/, "$1,$2")}"`).join(";")
+    ).join("\r\n");
+  const resaved = Object.entries(tables).map(([file, text]): [string, Uint8Array] => [
     file,
-    "\ufeff" + text.replaceAll(",", ";").replaceAll(".", ",").replace(/,csv/g, ".csv")
-      .replaceAll("\n", "\r\n"),
+    new TextEncoder().encode(`\ufeff${resave(text)}\r\n;;;\r\n;;;\r\n`),
   ]);
   const part = partFromFiles({ name: "demo", files: new Map(resaved), catalogue });
   const plain = read();

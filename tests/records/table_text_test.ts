@@ -52,6 +52,13 @@ Deno.test("what cannot be written is refused, all at once", () => {
     "a in row 3",
   ]);
   assertThrows(() => tableText({ headings: [], rows: [] }), InputError, "headings");
+  for (const damaged of ["\ud83d", "a\0", "a\ufffd"]) {
+    assertThrows(
+      () => tableText({ headings: ["a"], rows: [[damaged]] }),
+      InputError,
+      "must be whole text",
+    );
+  }
   assertThrows(
     () => tableText({ headings: ["a"], rows: undefined as never }),
     InputError,
