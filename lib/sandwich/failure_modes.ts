@@ -63,11 +63,11 @@ export interface SandwichFailure {
   readonly reserve: number;
   /** Where the formula comes from. */
   readonly source: string;
-  /** How far real panels scatter about it. */
+  /** How far real panels scatter about it: common practice, no source. */
   readonly scatter: string;
 }
 
-/** Source and scatter of each way to give. */
+/** Source and scatter of each way to give; the scatter is common practice, no source. */
 const GROUNDS: Readonly<Record<SandwichFailureName, readonly [source: string, scatter: string]>> = {
   "face tension": ["strength against M E z/D", "coupons scatter by some 5 to 10 %"],
   "face compression": ["strength against M E z/D", "some 10 %; much less where plies are wavy"],

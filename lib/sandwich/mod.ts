@@ -24,6 +24,7 @@ export type {
   PlyStress,
 } from "../laminate/mod.ts";
 export * from "./beam_section.ts";
+export * from "./core_left.ts";
 export * from "./stack_section.ts";
 export * from "./beam_load_cases.ts";
 export * from "./beam_deflection.ts";

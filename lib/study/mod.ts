@@ -16,3 +16,4 @@ export * from "./panel_design.ts";
 export * from "./rank_cures.ts";
 export * from "./beam_sweep.ts";
 export * from "./in_workers.ts";
+export * from "./panel_costs.ts";

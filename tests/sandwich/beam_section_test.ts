@@ -4,6 +4,7 @@ import {
   type BeamMakeup,
   bendingStress,
   coreShearStress,
+  coreThicknessLeft,
   sandwichSection,
 } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
@@ -95,4 +96,18 @@ Deno.test("a moment or shear force that is no number is refused", () => {
   const section = sandwichSection(unequal);
   assertThrows(() => bendingStress(section, NaN), InputError, "moment is NaN N·m");
   assertThrows(() => coreShearStress(section, Infinity), InputError, "shear force is Infinity N");
+});
+
+Deno.test("what is left for the core; faces thicker than the part are refused", () => {
+  assertClose(coreThicknessLeft(0.025, { top: 0.002, bottom: 0.003 }), 0.02, exact);
+  assertThrows(
+    () => coreThicknessLeft(0.01, { top: 0.012, bottom: 0.001 }),
+    InputError,
+    "a face cannot be thicker than the part",
+  );
+  assertThrows(
+    () => coreThicknessLeft(0, { top: 1, bottom: 1 }),
+    InputError,
+    "thickness of the part",
+  );
 });

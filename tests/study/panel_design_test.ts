@@ -7,6 +7,7 @@ import {
   judgePanel,
   lightest,
   makePanel,
+  panelCosts,
   type PanelRecipe,
   type PanelTask,
   sweep,
@@ -148,6 +149,28 @@ Deno.test("sweep to the lightest that will do", async () => {
     assert(!holds || result.mass >= chosen.result.mass);
   }
   assert(choice.feasible > 0 && choice.feasible < points.length);
+});
+
+Deno.test("what a panel takes: materials with waste, hours", () => {
+  const rates = {
+    clothPrice: 8,
+    resinPrice: 15,
+    corePrice: 2000,
+    timePerPly: 1200,
+    timePerCore: 1800,
+    waste: 0.2,
+  };
+  const { cost, time, resinMass } = panelCosts(recipe, 0.24, rates);
+  // Resin of one ply 0.2/(2550 × 0.42) m × 0.58 × 1150 kg/m³.
+  const resin = 0.24 * (4 * 0.2 / (2550 * 0.42) * 0.58 * 1150 + 0.3);
+  assertClose(resinMass, 1.2 * resin, { relative: 1e-12 });
+  assertClose(cost, 1.2 * (0.24 * 4 * 8 + resin * 15 + 0.24 * 0.01 * 2000), { relative: 1e-12 });
+  assertClose(time, 0.24 * (4 * 1200 + 1800), { relative: 1e-12 });
+  assertThrows(
+    () => panelCosts(recipe, 0.24, { ...rates, waste: -1 }),
+    InputError,
+    "waste is -1, must be between 0 and 2",
+  );
 });
 
 Deno.test("recipes that cannot be meant are refused", () => {
