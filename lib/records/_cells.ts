@@ -23,6 +23,7 @@ export function addPlainRow(
   { fields, store }: RowPlace,
 ): boolean {
   const row = store.count;
+  let filled = false;
   for (let i = 0; i < fields.length; i++) {
     const field = fields[i]!;
     if (field.kind === "number") {
@@ -30,6 +31,7 @@ export function addPlainRow(
       const value = field.unit.toSI(numbers[field.index]!);
       if (!fits(value, field)) return false;
       field.values[row] = value;
+      filled = true;
     } else {
       const begin = begins[field.index]!;
       const end = ends[field.index]!;
@@ -45,9 +47,11 @@ export function addPlainRow(
       const cell = same ? above : text.slice(begin, end);
       if (!same && !(isPlain(cell) && isAccepted(cell, field))) return false;
       field.values[row] = cell;
+      filled = true;
     }
   }
-  return true;
+  // A row of empty cells may be a blank row.
+  return filled;
 }
 
 /** Whether a text stands for itself: no blanks around it, no guard and no formula. */

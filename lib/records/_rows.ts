@@ -38,10 +38,12 @@ const mostDigits = 15;
 const powers = Float64Array.from({ length: mostDigits + 1 }, (_, i) => 10 ** i);
 
 /**
- * Gives each row of a table to its taker; the text has `\n` at the end of each line. papaparse is the parser. Rows that need no parser (no
- * line end and no doubled quote in a cell) are cut by a plain scan, which takes a third of the
- * time: tables have a million of those. At any other row papaparse takes over, for one row, then
- * two, four and so on, so that a table full of them is not parsed in little pieces.
+ * Gives each row of a table to its taker; the text has `\n` at the end of each line.
+ *
+ * papaparse is the parser. Rows that need none (no line end and no doubled quote in a cell) are cut
+ * by a plain scan, which takes a third of the time: there may be a million of those. At any other
+ * row papaparse takes over, for one row, then two, four and so on, so that a table full of them is
+ * not parsed in little pieces.
  */
 export function eachRow(
   text: string,

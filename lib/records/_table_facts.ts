@@ -23,7 +23,11 @@ export function scanSource<C extends Columns>(
   source: string | Uint8Array,
   options: TableOptions<C>,
 ): Scan | { readonly decodeFaults: readonly Fault[] } {
-  const { file, encoding, decimal } = check.object("options", options);
+  const { file, encoding, decimal, delimiter, skipLines } = check.object("options", options);
+  if (delimiter !== undefined && !/^[^"#\r\n\w]$/.test(delimiter)) {
+    check.refuse("delimiter", delimiter, "must be one sign that is no letter, digit, quote or #");
+  }
+  if (skipLines !== undefined) check.count("lines to skip", skipLines);
   for (const [name, column] of Object.entries(check.object("columns", options.columns))) {
     checkColumn(column, `column ${name}`);
   }

@@ -65,7 +65,7 @@ export interface CheckedCatalogue {
  * The catalogue from its tables.
  *
  * Each property stands under its own name with its unit, its usual range beside it
- * (`E1_GPa`, `E1_low_GPa`, `E1_high_GPa`)
+ * (`E1_GPa`, `E1_low_GPa`, `E1_high_GPa`).
  *
  * Range: moduli, strengths and densities above 0; shares from 0 to 1
  *

@@ -19,7 +19,7 @@ const saveAgain = 'must be text in UTF-8: save it again as "CSV UTF-8"';
  * Bytes of a CSV file as text; what is not text in the stated encoding is refused, since a guess
  * would change a degree sign or a name without a word.
  *
- * The mark at the beginning of a UTF-8 file (byte order mark) is dropped
+ * The mark at the beginning of a UTF-8 file (byte order mark) is dropped.
  *
  * Range: UTF-8, or windows-1252 where it is asked for; UTF-16 is refused
  *

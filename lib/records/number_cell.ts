@@ -10,7 +10,7 @@ const numberWithComma = /^[+-]?(?:\d+(?:,\d+)?|,\d+)(?:[eE][+-]?\d{1,4})?$/;
 /**
  * A cell as a number, strictly: the cell holds one number and nothing else.
  *
- * Digits with one decimal sign, a leading sign and an exponent are read
+ * Digits with one decimal sign, a leading sign and an exponent are read.
  *
  * Range: refused are thousands separators, units, percent signs, formulas, hexadecimal, NaN and
  * Infinity, and numbers that a double cannot hold

@@ -69,7 +69,7 @@ export const partFiles: readonly string[] = Object.freeze([
  * Everything that is recorded of a part, from the tables of its folder; each name that one table
  * takes from another is checked.
  *
- * Figures are brought to SI by the unit in their heading
+ * Figures are brought to SI by the unit in their heading.
  *
  * Range: `layup.csv` must be there; each other table may be missing, which a note says
  *

@@ -64,10 +64,12 @@ export interface CheckedTable<C extends Columns> {
 /**
  * Reads a table and checks each cell; all that is wrong is reported at once.
  *
- * Figures are brought to SI by the unit in their heading
+ * Figures are brought to SI by their unit, which stands in the heading (`span_mm`, `span [mm]`) or
+ * in a row below the headings. An apostrophe that keeps a text from being a formula is taken off.
  *
- * Range: CSV with comma, semicolon, tab or bar; quoted cells may hold line ends; lines that begin
- * with `#` are comments; units stand in the heading (`span_mm`, `span [mm]`) or in a row below it
+ * Range: CSV with comma, semicolon, tab or bar; quoted cells may hold line ends. A line that begins
+ * with `#` is a comment, and a column whose heading begins with `x_` is the builder's own; any
+ * other column must be one of those asked for, or empty
  *
  * Source: RFC 4180, and the project's own rules for what it leaves open
  *
@@ -142,7 +144,7 @@ export function checkTable<const C extends Columns>(
     namesIn(column): ReadonlySet<string> | undefined {
       const field = read.fields.get(column);
       if (field?.kind !== "text") return undefined;
-      return new Set(field.values.filter((name) => name !== undefined));
+      return new Set(field.values.slice(0, read.count).filter((name) => name !== undefined));
     },
   };
 }

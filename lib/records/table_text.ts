@@ -38,7 +38,7 @@ export function unguarded(cell: string): string {
  * A table as CSV text that no spreadsheet takes for a program: a text cell that begins with
  * `=`, `+`, `-`, `@`, tab or a line end gets an apostrophe before it, which `readTable` takes off.
  *
- * Numbers are written with all the digits that are needed to read the same double
+ * Numbers are written with all the digits that are needed to read the same double.
  *
  * Range: finite numbers; texts are read back without blanks around them, and
  * with `\n` for each line end in them

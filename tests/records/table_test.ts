@@ -112,6 +112,18 @@ Deno.test("as columns: figures in typed arrays, texts with their gaps", () => {
   assert(!("thickness" in cells));
 });
 
+Deno.test("rows of empty cells are blank rows, also where any cell may be empty", () => {
+  const notes = { a: noteColumn(), b: noteColumn() };
+  const source = "a,b\n1,\n,\n,2\n , \n,\n";
+  const { rows, leftOut } = readTable(source, { columns: notes });
+  assertEquals(rows, [{ a: "1", b: undefined }, { a: undefined, b: "2" }]);
+  assertEquals(leftOut.map(({ line, lastLine }) => [line, lastLine]), [[3, 3], [5, 6]]);
+  assertEquals(readColumns(source, { columns: notes }).columns.a, ["1", undefined]);
+  const figures = { part: textColumn(), load: numberColumn("force") };
+  const table = readColumns("part,load_N\nP1,1\nP2,2\n,\n", { columns: figures });
+  assertEquals([[...table.columns.part], [...table.columns.load]], [["P1", "P2"], [1, 2]]);
+});
+
 Deno.test("as columns: rows with a fault are left out", () => {
   const { table, faults } = checkColumns(`${HEAD}${GOOD}P2,slow,up,1,x,\nP3,slow,up,2,500,\n`, {
     columns,
@@ -162,6 +174,9 @@ Deno.test("what is no table and no column is refused by name", () => {
       "column part is null",
     ],
     [() => readTable(HEAD, { columns, decimal: ";" as never }), "decimal sign"],
+    [() => readTable(HEAD, { columns, delimiter: "::" }), "delimiter"],
+    [() => readTable(HEAD, { columns, delimiter: '"' }), "delimiter"],
+    [() => readTable(HEAD, { columns, skipLines: -1 }), "lines to skip"],
     [() => numberColumn("mood" as never), "dimension"],
     [() => numberColumn("length", { min: NaN }), "min is NaN"],
     [() => numberColumn("length", { whole: 1 as never }), "whole is 1"],
