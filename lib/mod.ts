@@ -24,5 +24,5 @@ export * from "./study/mod.ts";
 export * from "./charts/mod.ts";
 export * from "./notebook/mod.ts";
 
-// Both rooms have a table of their own: behind this door the names are those of records.
-export type { Column, TableOptions } from "./records/mod.ts";
+// Two rooms have a table and a progress of their own: behind this door the names are those of records.
+export type { Column, Progress, TableOptions } from "./records/mod.ts";
