@@ -63,11 +63,14 @@ export async function startKernel(
     line?.close();
     releaseProcess(child);
     await stderr;
+    // A kernel that never answered still has it.
     await Deno.remove(ownFolder, { recursive: true }).catch(() => {});
   };
   try {
     line = await openLine(connection, inTime);
     await hearOutputs(line, inTime);
+    // It has read its file; gone now, the file is not left behind however the run ends.
+    await Deno.remove(ownFolder, { recursive: true });
     const kernel = { pid: child.pid, stop, execute: executor(line, child, stderr) };
     const { end } = await kernel.execute(setupCode(Deno.pid), startLimit);
     if (end.how !== "done") throw new Error(`it refused its setup: ${Deno.inspect(end)}`);
