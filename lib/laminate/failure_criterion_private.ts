@@ -118,7 +118,7 @@ function owned<T>(table: Readonly<Record<string, T>> | undefined, name: string):
 }
 
 /** Modulus across over modulus along from which a ply is taken for a cloth [1]. */
-const CLOTH_RATIO = 0.4;
+export const CLOTH_RATIO = 0.4;
 
 /** What a reader of the verdict must know, whatever came out. */
 export function failureNotes(stack: Stack, options: FailureOptions): readonly string[] {

@@ -40,6 +40,7 @@ export * from "./failure_envelope.ts";
 export * from "./failure_strengths.ts";
 export * from "./failure_criterion.ts";
 export * from "./failure_explained.ts";
+export * from "./failure_fitting.ts";
 export * from "./failure_coupons.ts";
 export * from "./coupon_tension.ts";
 export * from "./batch.ts";
