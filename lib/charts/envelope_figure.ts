@@ -8,6 +8,7 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
+  HALO,
   ORANGE,
 } from "./_figure.ts";
 
@@ -107,7 +108,7 @@ export function envelopeFigure(data: EnvelopeData, finding: Finding): SVGSVGElem
         }),
       ]),
       Plot.dot(spot, { x: "x", y: "y", symbol: "times", r: 7, strokeWidth: 2.5 }),
-      Plot.text(spot, { x: "x", y: "y", text: "label", dy: -14 }),
+      Plot.text(spot, { x: "x", y: "y", text: "label", dy: -16, ...HALO }),
     ],
   }, finding);
 }
