@@ -292,6 +292,17 @@ bearer to hull,90,3200,10,25.4,
 hatch coaming,90,1900,6,12.7,rule for crew areas
 `;
 
+const WORKSHOP =
+  `resin,temperature_degC,laid_per_hour_m2,rate_spread,mixing_time_min,pot_life_min,pot_mass_g,sheet_temperature_degC,handling_time_h,full_cure_time_h,hardener_density_kg/m3,loss,vacuum_kPa,altitude_m,note
+epoxy laminating slow,18,3.6,0.3,4,40,100,25,10,168,980,0.15,78,430,two lay and one mixes
+`;
+
+const MOUNTS =
+  `mount,layup,place,added_plies,load_N,pull_N,load_factor,fitting_factor,bolts,bolt_diameter_mm,hole_diameter_mm,width_mm,edge_distance_mm,washer_diameter_mm,potting_diameter_mm,note
+foot stretcher,sole,bolted bracket,5,900,250,3,1.15,2,6,6.2,80,25,24,22,
+stay eye,sole,bolted bracket,2,1400,600,3,1.15,2,6,6.2,60,16,18,,as first drawn
+`;
+
 for (
   const [file, text] of [
     ["layup.csv", LAYUP],
@@ -300,6 +311,8 @@ for (
     ["coupons.csv", COUPONS],
     ["putty.csv", PUTTY],
     ["fillets.csv", FILLETS],
+    ["workshop.csv", WORKSHOP],
+    ["mounts.csv", MOUNTS],
   ] as const
 ) {
   await Deno.writeTextFile(new URL(file, import.meta.url), text);

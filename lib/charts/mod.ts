@@ -15,6 +15,8 @@ export * from "./intervals_figure.ts";
 export * from "./lines_figure.ts";
 export * from "./load_test_figure.ts";
 export * from "./mode_map_figure.ts";
+export * from "./nesting_figure.ts";
 export * from "./polar_figure.ts";
 export * from "./residuals_figure.ts";
 export * from "./sheets_figure.ts";
+export * from "./timeline_figure.ts";

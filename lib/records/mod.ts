@@ -19,6 +19,8 @@ export type { Branch, Loading, LoadTestRecord } from "./load_tests.ts";
 export type { CouponRecord, CouponTest } from "./coupons.ts";
 export type { PuttyRecord } from "./putty.ts";
 export type { FilletRecord } from "./fillets.ts";
+export type { WorkshopRecord } from "./workshop.ts";
+export type { MountRecord } from "./mounts.ts";
 export * from "./part.ts";
 export * from "./files.ts";
 export * from "./replace_file.ts";

@@ -6,9 +6,11 @@ import { type FilletRecord, readFillets } from "./fillets.ts";
 import { type LayupRecord, type Layups, readLayups } from "./layups.ts";
 import { type LoadTestRecord, readLoadTests } from "./load_tests.ts";
 import type { DecimalSign } from "./number_cell.ts";
+import { type MountRecord, readMounts } from "./mounts.ts";
 import { defined, type PartContext, type PartFile } from "./_part_file.ts";
 import { type PuttyRecord, readPutty } from "./putty.ts";
 import { readWeighings, type WeighingRecord } from "./weighings.ts";
+import { readWorkshop, type WorkshopRecord } from "./workshop.ts";
 
 /** Everything that is recorded of a part. */
 export interface PartRecord {
@@ -28,6 +30,10 @@ export interface PartRecord {
   readonly putty?: readonly PuttyRecord[];
   /** The fillets, if there are any. */
   readonly fillets?: readonly FilletRecord[];
+  /** How the crew works with each resin, if it is written down. */
+  readonly workshop?: readonly WorkshopRecord[];
+  /** The bolted mounts, if there are any. */
+  readonly mounts?: readonly MountRecord[];
   /** What the reader should know: files that are not there, rows left out, and the like. */
   readonly notes: readonly string[];
 }
@@ -53,8 +59,10 @@ const expectedFiles: readonly string[] = [
   "putty.csv",
   "fillets.csv",
 ];
-/** Most crews break no coupons: that this table is missing is not worth a note. */
+/** Many crews have no need of these: that one is missing is not worth a note. */
 const couponsFile = "coupons.csv";
+const workshopFile = "workshop.csv";
+const mountsFile = "mounts.csv";
 const ownMaterials = "materials/";
 
 /** The tables of a part folder. */
@@ -62,6 +70,8 @@ export const partFiles: readonly string[] = Object.freeze([
   layupFile,
   ...expectedFiles,
   couponsFile,
+  workshopFile,
+  mountsFile,
   ...catalogueFiles.map((file) => `${ownMaterials}${file}`),
 ]);
 
@@ -148,7 +158,7 @@ function layupsOf(files: Files, context: PartContext, gathered: Gathered): Layup
 
 type OtherTables = Pick<
   { readonly [Table in keyof PartRecord]-?: PartRecord[Table] | undefined },
-  "weighings" | "loadTests" | "coupons" | "putty" | "fillets"
+  "weighings" | "loadTests" | "coupons" | "putty" | "fillets" | "workshop" | "mounts"
 >;
 
 function otherTables(files: Files, context: PartContext & Layups, gathered: Gathered): OtherTables {
@@ -167,6 +177,8 @@ function otherTables(files: Files, context: PartContext & Layups, gathered: Gath
     coupons: read(couponsFile, readCoupons),
     putty: read("putty.csv", readPutty),
     fillets: read("fillets.csv", readFillets),
+    workshop: read(workshopFile, readWorkshop),
+    mounts: read(mountsFile, readMounts),
   };
 }
 

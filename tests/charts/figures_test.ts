@@ -11,9 +11,11 @@ import {
   linesFigure,
   loadTestFigure,
   modeMapFigure,
+  nestingFigure,
   polarFigure,
   residualsFigure,
   sheetsFigure,
+  timelineFigure,
 } from "../../lib/charts/mod.ts";
 
 const TEXT: Finding = { title: "A finding", description: "What is shown." };
@@ -123,6 +125,19 @@ function figures(value = 1, label = "panel"): readonly (() => SVGSVGElement)[] {
         ],
         lengthX: 0.5,
         lengthY: 0.4,
+      }, TEXT),
+    () =>
+      nestingFigure({
+        pieces: [{ label, fromStart: value, fromEdge: 0, length: 0.5, width: 0.5 }],
+        stockLength: 2,
+        stockWidth: 1,
+        unit: MM,
+      }, TEXT),
+    () =>
+      timelineFigure({
+        rows: [{ label, spans: [{ what: label, from: 0, to: 60 * value }], remark: label }],
+        x: "time",
+        showTime: (seconds) => `${seconds / 60} min`,
       }, TEXT),
   ];
 }
