@@ -96,6 +96,7 @@ function withoutPlace({ file: _file, line: _line, ...fault }: Fault): Fault {
  *
  * @param fault The fault to describe.
  * @returns A line such as `weighings.csv line 7: part_mass_g is "-3", must be above 0`.
+ * @throws {InputError} If it is no object.
  *
  * @example
  * ```ts
@@ -115,6 +116,10 @@ function withoutPlace({ file: _file, line: _line, ...fault }: Fault): Fault {
  * ```
  */
 export function describeFault(fault: Fault): string {
+  if (typeof fault !== "object" || fault === null) {
+    const wanted = "must be an object with named fields";
+    throw new InputError("describe the fault", [{ argument: "fault", value: fault, wanted }]);
+  }
   const place = fault.file === undefined
     ? ""
     : `${fault.file}${fault.line === undefined ? "" : ` line ${fault.line}`}: `;

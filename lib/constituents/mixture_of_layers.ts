@@ -60,7 +60,7 @@ export function mixtureOfLayers(layers: readonly PlannedLayer[]): LayerMixture {
     fibreVolume += contents.fibrePerArea / layer.fibreDensity;
   }
   const massPerArea = fibrePerArea + resinPerArea;
-  return {
+  return check.results({
     thickness: check.result("thickness", thickness, "m"),
     massPerArea: check.result("mass per area", massPerArea, "kg/m²"),
     fibrePerArea,
@@ -69,5 +69,5 @@ export function mixtureOfLayers(layers: readonly PlannedLayer[]): LayerMixture {
     fibreVolumeFraction: fibreVolume / thickness,
     resinRatio: resinPerArea / fibrePerArea,
     density: massPerArea / thickness,
-  };
+  });
 }

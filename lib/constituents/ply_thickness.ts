@@ -174,7 +174,7 @@ export function layerContents(layer: PlannedLayer): LayerContents {
     fibrePerArea: check.result("fibre per area", fibrePerArea, "kg/m²"),
     resinPerArea: check.result("resin per area", resinPerArea, "kg/m²"),
     fibreMassFraction: fibreMassFraction(fraction, densities, voidFraction),
-    resinRatio: resinPerArea / fibrePerArea,
+    resinRatio: check.result("resin ratio", resinPerArea / fibrePerArea),
     density,
   };
 }

@@ -268,7 +268,7 @@ export function checkMix(mix: WeighedMix): MixCheck {
   const phr = propagate((at) => 100 * (at.hardener / at.resin), { resin, hardener });
   return {
     phr,
-    deviation: (phr.value - targetPhr) / targetPhr,
+    deviation: check.result("deviation", (phr.value - targetPhr) / targetPhr),
     hardenerToAdd: check.result("hardener to add", mr * (targetPhr / 100) - mh, "kg"),
     resinToAdd: check.result("resin to add", 100 * (mh / targetPhr) - mr, "kg"),
   };

@@ -97,7 +97,7 @@ export function stiffenedCorner(corner: ClothedCorner): StiffenedCorner {
   }
   const centroid = E(({ Ax }) => Ax) / axialStiffness;
   const clothWidth = 2 * (radius - clothThickness / 2) * half + 2 * overlap;
-  return {
+  return check.results({
     clothWidth,
     puttyMassPerMetre: filletSection(radius, cornerDeg).area * corner.puttyDensity,
     clothMassPerMetre: clothWidth * corner.clothArealMass,
@@ -109,7 +109,7 @@ export function stiffenedCorner(corner: ClothedCorner): StiffenedCorner {
       "N m²",
     ),
     rigidityAcrossBisector: check.result("rigidity", E(({ Ayy }) => Ayy), "N m²"),
-  };
+  });
 }
 
 /** Moments of the filling: slices across, at y = ±r sin α, from the panel to the arc. */

@@ -81,7 +81,8 @@ export function fillerForViscosity(relative: number, thickening: Thickening): nu
   const { packing, exponent } = checkThickening(thickening);
   check.finite("relative viscosity", relative);
   if (!(relative >= 1)) check.refuse("relative viscosity", relative, "must be 1 or above");
-  return packing * -Math.expm1(-Math.log(relative) / exponent);
+  const volume = packing * -Math.expm1(-Math.log(relative) / exponent);
+  return check.result("volume fraction", volume);
 }
 
 /** What decides whether a putty can be stirred. */

@@ -247,8 +247,11 @@ function checkLamina(ply: Lamina): void {
   check.positive("G23", ply.G23, "Pa");
   check.finite("nu12", ply.nu12);
   check.positive("1 - nu12² E2/E1", 1 - ply.nu12 * ply.nu12 * ply.E2 / ply.E1);
+  check.positive("density", ply.density, "kg/m³");
   check.finite("alpha1", ply.alpha1, "1/K");
   check.finite("alpha2", ply.alpha2, "1/K");
+  if (ply.beta1 !== undefined) check.finite("beta1", ply.beta1);
+  if (ply.beta2 !== undefined) check.finite("beta2", ply.beta2);
 }
 
 /** A lamina with new constants, its expansions put through `mixed`, its strengths left out. */
@@ -261,12 +264,12 @@ function withExpansions(
   const moist = ply.beta1 === undefined || ply.beta2 === undefined
     ? undefined
     : mixed({ along: ply.beta1, across: ply.beta2 });
-  return {
+  return check.results({
     name: ply.name,
     ...constants,
     density: ply.density,
     alpha1: heat.along,
     alpha2: heat.across,
     ...(moist === undefined ? {} : { beta1: moist.along, beta2: moist.across }),
-  };
+  });
 }

@@ -68,13 +68,13 @@ export function longitudinalTension(mix: TensileTwoPhase): LongitudinalTension {
   const resinStress = resin.E * fibreFailureStrain;
   const lead = Math.max(0, Xm - resinStress);
   const strength = Xf * Vf + (resinHolds ? resinStress * (1 - Vf) : 0);
-  return {
+  return check.results({
     strength: check.result("strength", strength, "Pa"),
     fibreFailureStrain,
     resinFailureStrain,
     minimumFibreFraction: lead === 0 ? 0 : lead / (Xf + lead),
     criticalFibreFraction: lead === 0 ? 0 : Math.min(1, lead / (Xf - resinStress)),
-  };
+  });
 }
 
 /** Strength along the fibres in compression by each way of failing. */
@@ -139,12 +139,12 @@ export function longitudinalCompression(
     check.positive("major Poisson ratio", majorPoissonRatio(mix));
   const extension = 2 * (Vf + Vm * resin.E / fibre.E1) *
     Math.sqrt(Vf * resin.E * fibre.E1 / (3 * Vm));
-  return {
+  return check.results({
     splitting: check.result("strength", perStrain * byArray, "Pa"),
     splittingEmpirical: check.result("strength", perStrain * empirical, "Pa"),
     shearBuckling: check.result("strength", shearModulus(resin) / Vm, "Pa"),
     extensionBuckling: check.result("strength", extension, "Pa"),
     transverseFailureStrain: byArray,
     transverseFailureStrainEmpirical: empirical,
-  };
+  });
 }

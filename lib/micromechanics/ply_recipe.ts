@@ -1,5 +1,8 @@
+import { checksFor } from "../check/mod.ts";
 import { formFactors } from "./form_factors.ts";
 import type { Fibre, Reinforcement, Resin } from "../materials/mod.ts";
+
+const check = checksFor("compute the cured ply");
 
 /** A cloth, what its fibre and the resin are, and how much fibre the part holds. */
 export interface PlyRecipe {
@@ -43,6 +46,8 @@ export interface PlyRecipe {
 export function stiffnessFactorOf(
   recipe: Pick<PlyRecipe, "reinforcement" | "stiffnessFactor">,
 ): number {
-  const { reinforcement, stiffnessFactor } = recipe;
-  return stiffnessFactor ?? reinforcement.stiffnessKept ?? formFactors(reinforcement).stiffness;
+  const { reinforcement, stiffnessFactor } = check.object("recipe", recipe);
+  const { stiffnessKept } = check.object("reinforcement", reinforcement);
+  const factor = stiffnessFactor ?? stiffnessKept ?? formFactors(reinforcement).stiffness;
+  return check.within("stiffness factor", factor, { min: 0.1, max: 1 });
 }

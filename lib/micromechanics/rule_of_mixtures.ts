@@ -135,10 +135,8 @@ export function longitudinalModulus(mix: TwoPhase): number {
  * ```
  */
 export function fibreLoadShare(mix: TwoPhase): number {
-  return check.result(
-    "fibre load share",
-    mix.fibre.E1 * mix.fibreVolumeFraction / longitudinalModulus(mix),
-  );
+  const whole = longitudinalModulus(mix);
+  return check.result("fibre load share", mix.fibre.E1 * mix.fibreVolumeFraction / whole);
 }
 
 /**

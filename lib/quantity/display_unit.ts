@@ -43,7 +43,7 @@ export interface DisplayChoice {
  * ```
  */
 export function displayUnit(dimension: Dimension, choice: DisplayChoice = {}): DisplayUnit {
-  const { system = "metric", largest = 0 } = choice;
+  const { system = "metric", largest = 0 } = check.object("the choice", choice);
   check.oneOf("the kind of quantity", dimension, kinds);
   check.oneOf("the system", system, ["metric", "US"]);
   check.finite("the largest value", largest);
