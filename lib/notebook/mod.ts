@@ -13,5 +13,6 @@ export * from "./inputs.ts";
 export * from "./figure.ts";
 export * from "./live_figure.ts";
 export * from "./judge_answer.ts";
+export type { Dimension } from "../quantity/mod.ts";
 export * from "./exercise.ts";
 export * from "./working.ts";
