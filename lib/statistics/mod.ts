@@ -24,6 +24,7 @@ export * from "./line_both.ts";
 export * from "./update_estimate.ts";
 export * from "./update_parameters.ts";
 export * from "./pool_groups.ts";
+export * from "./update_groups.ts";
 export * from "./control_chart.ts";
 export * from "./trend.ts";
 export * from "./simulate.ts";
