@@ -60,6 +60,16 @@ function regionsOf({ load, width }: WaveProblem): readonly Region[] {
   ].filter(({ from, to }) => to > from);
 }
 
+/** Place of the region of a y; on the rim of the load the loaded one, as `profileAt` takes it. */
+function regionAt({ load }: WaveProblem, regions: readonly Region[], y: number): number {
+  const loaded = load.kind === "at" || y < load.from || y > load.to
+    ? -1
+    : regions.findIndex(({ from, to }) => from === load.from && to === load.to);
+  if (loaded >= 0) return loaded;
+  const index = regions.findIndex(({ to }) => y <= to);
+  return index < 0 ? regions.length - 1 : index;
+}
+
 /** Solves the wave with load amplitude `amplitude` × load profile; gives its homogeneous part
  * and, apart, what of the loaded part has no closed form over all waves (see `particular`). */
 export function solveWave(
@@ -72,8 +82,7 @@ export function solveWave(
   const regions = regionsOf(problem);
   const coefficients = matchRegions({ problem, alpha, amplitude, modes, regions });
   return (y) => {
-    let index = regions.findIndex(({ to }) => y <= to);
-    if (index < 0) index = regions.length - 1;
+    const index = regionAt(problem, regions, y);
     const region = regions[index] as Region;
     const state = emptyState();
     for (let j = 0; j < 6; j++) {
