@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { panelStiffness, type SandwichDesign } from "../sandwich/mod.ts";
+import { failureModes, panelStiffness, type SandwichDesign } from "../sandwich/mod.ts";
 import type { JudgedMake } from "./supported_panel.ts";
 
 const check = checksFor("resize the panel");
@@ -60,12 +60,12 @@ export function resizedPanel(
     ...ply,
     thickness: i === at ? core : ply.thickness * face / (i < at ? bottom : top),
   }));
-  return Object.freeze({
-    stiffness: panelStiffness(resized, { core: at }),
-    design: Object.freeze({
-      topFace: { ...design.topFace, thickness: face },
-      bottomFace: { ...design.bottomFace, thickness: face },
-      core: { ...design.core, thickness: core },
-    }),
+  const sized = Object.freeze({
+    topFace: { ...design.topFace, thickness: face },
+    bottomFace: { ...design.bottomFace, thickness: face },
+    core: { ...design.core, thickness: core },
   });
+  // With nothing acting it only looks whether the design can be meant.
+  failureModes(sized, {});
+  return Object.freeze({ stiffness: panelStiffness(resized, { core: at }), design: sized });
 }
