@@ -1,11 +1,15 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
 import type { LaminateBatch } from "./batch.ts";
+import { checkLamina } from "./checks_private.ts";
 import type { ForcesAndMoments } from "./plane_state.ts";
 import { FORCES } from "./response_private.ts";
 
 const checkRoom = checksFor("make room for the batch");
 const checkStacks = checksFor("gather the stacks");
+
+/** A hundred million plies fill two gigabytes: more are analysed in parts. */
+const MOST_PLIES = 1e8;
 
 /** How large a batch is. */
 export interface BatchSize {
@@ -58,9 +62,11 @@ export interface BatchLoad extends Partial<ForcesAndMoments> {
  * assertAlmostEquals(strains[6 * 999]!, 0.001, 1e-15);
  * ```
  */
-export function makeBatchArrays({ count, plyCount, loadForEach = false }: BatchSize): BatchArrays {
+export function makeBatchArrays(size: BatchSize): BatchArrays {
+  const { count, plyCount, loadForEach = false } = checkRoom.object("size", size);
   checkRoom.count("number of laminates", count, 1);
   checkRoom.count("number of plies", plyCount, 1);
+  checkRoom.within("number of plies in all", count * plyCount, { min: 1, max: MOST_PLIES });
   const room = (bytes: number): ArrayBufferLike =>
     typeof SharedArrayBuffer === "undefined"
       ? new ArrayBuffer(bytes)
@@ -108,6 +114,7 @@ export function makeBatchArrays({ count, plyCount, loadForEach = false }: BatchS
 export function batchOf(stacks: readonly Stack[], load: BatchLoad): LaminateBatch {
   checkStacksAndLoad(stacks, load);
   const laminas = [...new Set(stacks.flatMap((stack) => stack.map(({ lamina }) => lamina)))];
+  laminas.forEach((lamina, index) => checkLamina(checkStacks, lamina, `lamina ${index + 1} `));
   checkStacks.within("number of different laminas", laminas.length, { min: 1, max: 65536 });
   const place = new Map(laminas.map((lamina, index) => [lamina, index]));
   const plyCount = stacks.reduce((most, { length }) => Math.max(most, length), 0);

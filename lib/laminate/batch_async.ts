@@ -153,6 +153,12 @@ async function analyseOn(
 ): Promise<BatchResult> {
   const prepared = prepareBatch(batch, options);
   const { signal, onProgress } = options;
+  if (onProgress !== undefined && typeof onProgress !== "function") {
+    check.refuse("onProgress", onProgress, "must be a function");
+  }
+  if (signal !== undefined && !(signal instanceof AbortSignal)) {
+    check.refuse("signal", signal, "must be an AbortSignal");
+  }
   signal?.throwIfAborted();
   let done = 0;
   const report = (more: number): void => {

@@ -22,6 +22,36 @@ export function checkInPlane(check: Checks, lamina: InPlaneConstants, where = ""
   }
 }
 
+/** Figures that not every result asks for. */
+const OTHER_FIGURES = [
+  ["G13", "Pa"],
+  ["G23", "Pa"],
+  ["density", "kg/m³"],
+  ["alpha1", "1/K"],
+  ["alpha2", "1/K"],
+  ["beta1"],
+  ["beta2"],
+] as const;
+const STRENGTHS = ["Xt", "Xc", "Yt", "Yc", "S"] as const;
+
+/** Refuses a lamina with a figure that is no number, though the result may not ask for it. */
+export function checkLamina(check: Checks, lamina: Lamina, where: string): void {
+  checkInPlane(check, lamina, where);
+  for (const [name, unit] of OTHER_FIGURES) {
+    const value = lamina[name];
+    // The name is only put together for the message.
+    if (value !== undefined && !Number.isFinite(value)) {
+      check.finite(`${where}${name}`, value, unit);
+    }
+  }
+  if (lamina.strengths === undefined) return;
+  check.object(`${where}strengths`, lamina.strengths);
+  for (const name of STRENGTHS) {
+    const value = lamina.strengths[name];
+    if (!Number.isFinite(value)) check.finite(`${where}${name}`, value, "Pa");
+  }
+}
+
 /** Refuses an angle that is no number, or so large that it must be a slip. */
 export function checkAngle(check: Checks, angleDeg: number, argument = "angle"): number {
   return check.within(argument, angleDeg, { min: -360, max: 360, unit: "°" });
@@ -40,7 +70,7 @@ export function checkStack(
     check.object(`ply ${index + 1}`, ply);
     check.positive(`${where}thickness`, ply.thickness, "m");
     checkAngle(check, ply.angleDeg, `${where}angle`);
-    checkInPlane(check, ply.lamina, `${where}lamina `);
+    checkLamina(check, ply.lamina, `${where}lamina `);
     more?.(ply.lamina, `${where}lamina `);
   });
 }

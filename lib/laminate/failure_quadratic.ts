@@ -131,7 +131,7 @@ export function tsaiWuCoefficients(
 ): TsaiWuCoefficients {
   checkStrengths(checkWu, strengths);
   checkInteraction(checkWu, interaction);
-  return wuCoefficients(strengths, interaction);
+  return checkWu.results(wuCoefficients(strengths, interaction));
 }
 
 /**

@@ -52,6 +52,7 @@ export function utilisationByLayer(faces: readonly FaceFailure[]): readonly Laye
   const worst = new Map<number, FaceFailure>();
   for (const face of check.list("faces", faces)) {
     check.object("face", face);
+    check.count("layer of a face", face.layer, 1);
     if (face.ratio !== null) check.nonNegative(`ratio of layer ${face.layer}`, face.ratio);
     const known = worst.get(face.layer);
     if (known === undefined || isWorse(face, known)) worst.set(face.layer, face);

@@ -5,6 +5,7 @@ import {
   type OrientationEntry,
   readOrientationCode,
 } from "./orientation_code.ts";
+import { checkLamina } from "./checks_private.ts";
 import { checkEntry, endsInMiddle } from "./orientation_code_check_private.ts";
 
 const check = checksFor("build the stack");
@@ -135,6 +136,9 @@ export function stackOfCode(code: OrientationCode | string, materials: CodeMater
   check.object("set of materials", materials);
   return layersOfCode(code).map((layer, index) => {
     const { lamina, thickness } = materialOf(layer, index, materials);
+    const where = `material of layer ${index + 1} `;
+    checkLamina(check, lamina, `${where}lamina `);
+    check.positive(`${where}thickness`, thickness, "m");
     return { lamina, thickness, angleDeg: layer.angleDeg };
   });
 }

@@ -61,6 +61,7 @@ export function plyOrders(stack: Stack, rules: OrderRules = {}): PlyOrders {
   const { inside = [], most = MOST } = rules;
   check.list("names of laminae inside", inside, 0);
   check.count("most orders", most, 1);
+  check.within("most orders", most, { min: 1, max: 1e5 });
   const may = (order: readonly Ply[]): boolean =>
     ![order[0]!, order.at(-1)!].some(({ lamina }) => inside.includes(lamina.name));
   if (!may(stack)) {
