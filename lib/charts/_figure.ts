@@ -1,6 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import { checksFor } from "../check/mod.ts";
 import { figureDocument } from "./_document.ts";
+import { checkShape } from "./_shape.ts";
 
 const check = checksFor("draw the figure");
 
@@ -46,12 +47,13 @@ const STYLE = `.laminate-figure{color:#1a1a1a;background:#ffffff;--figure-ground
 
 /** Draws a plot with its finding on top, and makes it a picture that can stand alone. */
 export function drawFigure(options: Plot.PlotOptions, text: Finding): SVGSVGElement {
-  if (text.title.trim() === "") check.refuse("title", text.title, "must state the finding");
-  if (text.description.trim() === "") {
-    check.refuse("description", text.description, "must say what the figure shows");
+  const { title, description } = checkShape(text, FINDING, "finding");
+  if (title.trim() === "") check.refuse("title", title, "must state the finding");
+  if (description.trim() === "") {
+    check.refuse("description", description, "must say what the figure shows");
   }
   const document = figureDocument();
-  const svg = Plot.plot({
+  const svg = plotted({
     width: WIDTH,
     marginLeft: 64,
     marginRight: 24,
@@ -61,11 +63,35 @@ export function drawFigure(options: Plot.PlotOptions, text: Finding): SVGSVGElem
     ...options,
     document,
     style: { fontFamily: FONT, fontSize: "13px" },
-  }) as SVGSVGElement;
+  });
   if (svg.tagName.toLowerCase() !== "svg") {
     throw new Error("a figure must be a single SVG: draw labels as marks, not as legends");
   }
   return finish(svg, document, text);
+}
+
+/** What each figure says in words. */
+const FINDING = { title: "text", description: "text" } as const;
+
+/** Attributes that hold places. */
+const PLACES = ["d", "x", "y", "x1", "x2", "y1", "y2", "cx", "cy", "width", "height", "transform"];
+
+/** Draws, and refuses figures that no scale can show. */
+function plotted(options: Plot.PlotOptions): SVGSVGElement {
+  const refuse = (): never =>
+    check.refuse("set of figures", "too far apart", "must lie in a range that a scale can show");
+  try {
+    const svg = Plot.plot(options) as SVGSVGElement;
+    for (const mark of svg.querySelectorAll("*")) {
+      const lost = PLACES.some((name) => /NaN|Infinity/.test(mark.getAttribute(name) ?? ""));
+      if (lost) refuse();
+    }
+    return svg;
+  } catch (error) {
+    // A scale with more ticks than a list can hold.
+    if (error instanceof RangeError) refuse();
+    throw error;
+  }
 }
 
 function finish(

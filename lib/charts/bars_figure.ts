@@ -10,6 +10,7 @@ import {
   labelMargin,
   ORANGE,
 } from "./_figure.ts";
+import { AXIS, checkShape, type Fields } from "./_shape.ts";
 
 /** One bar. */
 export interface Bar {
@@ -35,6 +36,17 @@ export interface BarsData {
   readonly limit?: { readonly value: number; readonly label: string };
 }
 
+const SHAPE: Fields = {
+  bars: [{
+    label: "text",
+    value: "number",
+    "interval?": { low: "number", high: "number" },
+    "remark?": "text",
+  }],
+  x: AXIS,
+  "limit?": { value: "number", label: "text" },
+};
+
 /**
  * Values side by side from zero, labelled, with a limit to compare with.
  *
@@ -57,7 +69,7 @@ export interface BarsData {
  * ```
  */
 export function barsFigure(data: BarsData, finding: Finding): SVGSVGElement {
-  const { x, limit } = data;
+  const { x, limit } = checkShape(data, SHAPE);
   const shown = (argument: string, value: number): number =>
     checkCoordinate(argument, value) * (x.unit?.perSI ?? 1);
   const bars = checkPoints("bars", data.bars).map((bar) => ({

@@ -11,6 +11,7 @@ import {
   HALO,
   ORANGE,
 } from "./_figure.ts";
+import { checkShape, type Fields, UNIT } from "./_shape.ts";
 
 /** One lay-up that could be built. */
 export interface Choice {
@@ -46,6 +47,16 @@ export interface ChoiceMapData {
 
 const SYMBOLS = ["circle", "square", "triangle", "diamond"] as const;
 
+// The axis of the deflection is logarithmic.
+const CHOICE: Fields = { mass: "number", deflection: "positive", label: "text" };
+const SHAPE: Fields = {
+  series: [{ label: "text", choices: [CHOICE] }],
+  "chosen?": CHOICE,
+  "limit?": "positive",
+  massUnit: UNIT,
+  deflectionUnit: UNIT,
+};
+
 /**
  * Mass against deflection of the lay-ups that could be built: down and left is better.
  *
@@ -76,7 +87,7 @@ const SYMBOLS = ["circle", "square", "triangle", "diamond"] as const;
  * ```
  */
 export function choiceMapFigure(data: ChoiceMapData, text: Finding): SVGSVGElement {
-  const { massUnit, deflectionUnit, limit, chosen } = data;
+  const { massUnit, deflectionUnit, limit, chosen } = checkShape(data, SHAPE);
   const shown = ({ mass, deflection, label }: Choice): Choice => ({
     label,
     mass: checkCoordinate(`mass of ${label}`, mass) * massUnit.perSI,

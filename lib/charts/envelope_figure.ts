@@ -11,6 +11,7 @@ import {
   HALO,
   ORANGE,
 } from "./_figure.ts";
+import { AXIS, checkShape, type Fields, POINT } from "./_shape.ts";
 
 /** One closed curve: the loads at which one criterion says that a ply breaks. */
 export interface EnvelopeCurve {
@@ -33,6 +34,13 @@ export interface EnvelopeData {
 }
 
 const SYMBOLS = ["circle", "square", "triangle", "diamond", "star", "wye"] as const;
+
+const SHAPE: Fields = {
+  curves: [{ label: "text", points: [POINT] }],
+  x: AXIS,
+  y: AXIS,
+  "load?": { ...POINT, label: "text" },
+};
 
 /**
  * Failure envelopes for two loads, criterion by criterion; inside all of them the stack holds.
@@ -58,7 +66,7 @@ const SYMBOLS = ["circle", "square", "triangle", "diamond", "star", "wye"] as co
  * ```
  */
 export function envelopeFigure(data: EnvelopeData, finding: Finding): SVGSVGElement {
-  const { x, y, load } = data;
+  const { x, y, load } = checkShape(data, SHAPE);
   const perSI = { x: x.unit?.perSI ?? 1, y: y.unit?.perSI ?? 1 };
   const shown = (label: string, point: { readonly x: number; readonly y: number }) => ({
     x: checkCoordinate(`${x.name} of ${label}`, point.x) * perSI.x,

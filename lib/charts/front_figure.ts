@@ -10,6 +10,7 @@ import {
   HALO,
   ORANGE,
 } from "./_figure.ts";
+import { AXIS, checkShape, type Fields } from "./_shape.ts";
 
 /** A design by what it costs and what it gives. */
 export interface FrontPoint {
@@ -35,6 +36,17 @@ export interface FrontData {
   readonly y: { readonly name: string; readonly unit?: AxisUnit };
 }
 
+// The axis of y is logarithmic.
+const DESIGN = { x: "number", y: "positive" } as const;
+const SHAPE: Fields = {
+  designs: [DESIGN],
+  front: [DESIGN],
+  "chosen?": { ...DESIGN, label: "text" },
+  "limit?": { value: "positive", label: "text" },
+  x: AXIS,
+  y: AXIS,
+};
+
 /**
  * A cloud of designs and its trade-off front: on the front, nothing is lighter and stiffer.
  *
@@ -58,7 +70,7 @@ export interface FrontData {
  * ```
  */
 export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
-  const { x, y, chosen, limit } = data;
+  const { x, y, chosen, limit } = checkShape(data, SHAPE);
   const shown = (what: string, point: FrontPoint): FrontPoint => ({
     x: checkCoordinate(`${x.name} of ${what}`, point.x) * (x.unit?.perSI ?? 1),
     y: checkCoordinate(`${y.name} of ${what}`, point.y) * (y.unit?.perSI ?? 1),

@@ -11,6 +11,7 @@ import {
   labelMargin,
   ORANGE,
 } from "./_figure.ts";
+import { AXIS, checkShape, type Fields } from "./_shape.ts";
 
 /** One measured value with its interval, drawn as a row. */
 export interface IntervalRow {
@@ -48,6 +49,13 @@ export interface IntervalsData {
   readonly x: { readonly name: string; readonly unit?: AxisUnit };
 }
 
+const SHAPE: Fields = {
+  rows: [{ label: "text", value: "number", low: "number", high: "number", "remark?": "text" }],
+  "bands?": [{ label: "text", low: "number", high: "number" }],
+  "reference?": { value: "number", label: "text" },
+  x: AXIS,
+};
+
 /**
  * Measured values with their intervals, row by row, beside the ranges that are usual.
  *
@@ -71,10 +79,8 @@ export interface IntervalsData {
  * assertEquals(svg.tagName, "svg");
  * ```
  */
-export function intervalsFigure(
-  { rows, bands = [], reference, x }: IntervalsData,
-  text: Finding,
-): SVGSVGElement {
+export function intervalsFigure(data: IntervalsData, text: Finding): SVGSVGElement {
+  const { rows, bands = [], reference, x } = checkShape(data, SHAPE);
   checkPoints("rows", rows);
   const shown = (argument: string, value: number): number =>
     checkCoordinate(argument, value) * (x.unit?.perSI ?? 1);

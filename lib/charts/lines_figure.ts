@@ -12,6 +12,7 @@ import {
   HALO,
   ORANGE,
 } from "./_figure.ts";
+import { AXIS, checkShape, type Fields, POINT } from "./_shape.ts";
 
 /** A point of a line [SI]. */
 export interface LinePoint {
@@ -53,6 +54,15 @@ export interface LinesData {
   readonly spots?: readonly (LinePoint & { readonly label: string })[];
 }
 
+const SHAPE: Fields = {
+  lines: [{ label: "text", points: [POINT] }],
+  x: AXIS,
+  y: AXIS,
+  "xMarks?": [{ value: "number", label: "text" }],
+  "yMarks?": [{ value: "number", label: "text" }],
+  "spots?": [{ ...POINT, label: "text" }],
+};
+
 /**
  * One quantity against another, as up to four directly labelled lines.
  *
@@ -76,7 +86,7 @@ export interface LinesData {
  * ```
  */
 export function linesFigure(data: LinesData, text: Finding): SVGSVGElement {
-  const { lines, x, y, xMarks = [], yMarks = [], spots = [] } = data;
+  const { lines, x, y, xMarks = [], yMarks = [], spots = [] } = checkShape(data, SHAPE);
   checkPoints("lines", lines);
   checkAtMost("lines", lines, DASHES.length);
   const acrossOf = (argument: string, value: number): number =>

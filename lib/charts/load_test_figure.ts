@@ -9,6 +9,7 @@ import {
   type Finding,
   ORANGE,
 } from "./_figure.ts";
+import { checkShape, type Fields, UNIT } from "./_shape.ts";
 
 /** One reading of a load test. */
 export interface LoadTestPoint {
@@ -35,6 +36,14 @@ export interface LoadTestData {
   /** Unit of the deflection axis. */
   readonly deflectionUnit: AxisUnit;
 }
+
+const SHAPE: Fields = {
+  readings: [{ load: "number", deflection: "number", branch: "text" }],
+  fitted: { intercept: "number", slope: "number" },
+  predicted: { slope: "number", low: "number", high: "number" },
+  loadUnit: UNIT,
+  deflectionUnit: UNIT,
+};
 
 /**
  * Readings of a bending test with the fitted line, beside the predicted line and its band.
@@ -66,7 +75,7 @@ export interface LoadTestData {
  * ```
  */
 export function loadTestFigure(data: LoadTestData, text: Finding): SVGSVGElement {
-  const { fitted, predicted, loadUnit, deflectionUnit } = data;
+  const { fitted, predicted, loadUnit, deflectionUnit } = checkShape(data, SHAPE);
   const readings = checkPoints("readings", data.readings, 2).map((reading, i) => ({
     ...reading,
     load: checkCoordinate(`load of reading ${i + 1}`, reading.load) * loadUnit.perSI,

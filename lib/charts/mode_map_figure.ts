@@ -11,6 +11,7 @@ import {
   HALO,
   ORANGE,
 } from "./_figure.ts";
+import { AXIS, checkShape, type Fields, POINT } from "./_shape.ts";
 
 /** What gives first at one pair of choices. */
 export interface ModeCell {
@@ -44,6 +45,13 @@ const GROUNDS = [
   { fill: "currentColor", opacity: 0.45 },
 ];
 
+const SHAPE: Fields = {
+  cells: [{ ...POINT, mode: "text" }],
+  x: AXIS,
+  y: AXIS,
+  "chosen?": { ...POINT, label: "text" },
+};
+
 /**
  * A map of what gives first over two choices, each area named where it is widest.
  *
@@ -67,7 +75,7 @@ const GROUNDS = [
  * ```
  */
 export function modeMapFigure(data: ModeMapData, finding: Finding): SVGSVGElement {
-  const { x, y, chosen } = data;
+  const { x, y, chosen } = checkShape(data, SHAPE);
   const [acrossSI, upSI] = [x.unit?.perSI ?? 1, y.unit?.perSI ?? 1];
   const cells = checkPoints("cells", data.cells, 4).map(({ mode, ...at }) => ({
     mode,

@@ -10,6 +10,7 @@ import {
   HALO,
   WIDTH,
 } from "./_figure.ts";
+import { checkShape, type Fields, POINT, UNIT } from "./_shape.ts";
 
 const check = checksFor("draw the figure");
 
@@ -49,6 +50,21 @@ const TALLEST = 340;
 /** Gap between sheets, a share of their length. */
 const GAP = 0.06;
 
+const SHAPE: Fields = {
+  pieces: [{
+    label: "text",
+    fromStart: "number",
+    fromEdge: "number",
+    length: "number",
+    width: "number",
+    "sheet?": "number",
+    "corners?": [POINT],
+  }],
+  stockLength: "number",
+  stockWidth: "number",
+  unit: UNIT,
+};
+
 /**
  * Where pieces lie on a roll or on sheets, to scale: the roll runs from left to right, dashed where
  * a piece does not fill its rectangle.
@@ -73,6 +89,7 @@ const GAP = 0.06;
  * ```
  */
 export function nestingFigure(data: NestingData, finding: Finding): SVGSVGElement {
+  checkShape(data, SHAPE);
   const stock = {
     length: check.positive("length of the stock", data.stockLength, "m"),
     width: check.positive("width of the stock", data.stockWidth, "m"),

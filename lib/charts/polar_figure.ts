@@ -13,6 +13,7 @@ import {
   ORANGE,
   WIDTH,
 } from "./_figure.ts";
+import { AXIS, checkShape, type Fields } from "./_shape.ts";
 
 /** A quantity that depends on the direction. */
 export interface PolarCurve {
@@ -33,6 +34,11 @@ export interface PolarData {
 const SIZE = 460;
 /** Directions with a label [deg]. */
 const DIRECTIONS: readonly number[] = [0, 45, 90, 135, 180, 225, 270, 315];
+
+const SHAPE: Fields = {
+  curves: [{ label: "text", values: ["number"] }],
+  radius: AXIS,
+};
 
 /**
  * A quantity by direction, such as the modulus of a stack: how far from the middle is how much.
@@ -55,7 +61,8 @@ const DIRECTIONS: readonly number[] = [0, 45, 90, 135, 180, 225, 270, 315];
  * assertEquals(svg.tagName, "svg");
  * ```
  */
-export function polarFigure({ curves, radius }: PolarData, finding: Finding): SVGSVGElement {
+export function polarFigure(data: PolarData, finding: Finding): SVGSVGElement {
+  const { curves, radius } = checkShape(data, SHAPE);
   checkPoints("curves", curves);
   checkAtMost("curves", curves, DASHES.length);
   const perSI = radius.unit?.perSI ?? 1;

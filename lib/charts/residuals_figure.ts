@@ -9,6 +9,7 @@ import {
   type Finding,
   ORANGE,
 } from "./_figure.ts";
+import { checkShape, type Fields, UNIT } from "./_shape.ts";
 
 /** A reading's distance from the fitted line. */
 export interface Residual {
@@ -32,6 +33,13 @@ export interface ResidualsData {
   readonly deflectionUnit: AxisUnit;
 }
 
+const SHAPE: Fields = {
+  residuals: [{ load: "number", residual: "number" }],
+  "resolution?": "number",
+  loadUnit: UNIT,
+  deflectionUnit: UNIT,
+};
+
 /**
  * What the straight line leaves over, reading by reading.
  *
@@ -54,7 +62,7 @@ export interface ResidualsData {
  * ```
  */
 export function residualsFigure(data: ResidualsData, text: Finding): SVGSVGElement {
-  const { resolution, loadUnit, deflectionUnit } = data;
+  const { resolution, loadUnit, deflectionUnit } = checkShape(data, SHAPE);
   const residuals = checkPoints("residuals", data.residuals).map((entry, i) => ({
     load: checkCoordinate(`load of reading ${i + 1}`, entry.load) * loadUnit.perSI,
     residual: checkCoordinate(`residual of reading ${i + 1}`, entry.residual) *

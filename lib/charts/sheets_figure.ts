@@ -10,6 +10,7 @@ import {
   ORANGE,
   WIDTH,
 } from "./_figure.ts";
+import { checkShape, type Fields } from "./_shape.ts";
 
 const check = checksFor("draw the figure");
 
@@ -45,6 +46,16 @@ const LINES_X = 9;
 const LINES_Y = 7;
 const MARGIN = 24;
 
+const SHAPE: Fields = {
+  sheets: [{
+    label: "text",
+    "remark?": "text",
+    kappaX: "number",
+    kappaY: "number",
+    kappaXY: "number",
+  }],
+};
+
 /**
  * Curved sheets on a table, side by side: what came off the mould. Heights are drawn larger than
  * they are, all by the same factor, which the figure states.
@@ -69,7 +80,7 @@ const MARGIN = 24;
  * ```
  */
 export function sheetsFigure(data: SheetsData, finding: Finding): SVGSVGElement {
-  const sheets = checkPoints("sheets", data.sheets);
+  const sheets = checkPoints("sheets", checkShape(data, SHAPE).sheets);
   checkAtMost("sheets", sheets, 3);
   const size = {
     x: check.positive("length along x", data.lengthX, "m"),

@@ -10,6 +10,7 @@ import {
   labelMargin,
   ORANGE,
 } from "./_figure.ts";
+import { checkShape, type Fields } from "./_shape.ts";
 
 const check = checksFor("draw the figure");
 
@@ -55,6 +56,16 @@ const STEPS: readonly number[] = [60, 300, 600, 900, 1800, 3600, 7200, 14400, 21
 const MOST_TICKS = 8;
 const KEY = "key";
 
+const SHAPE: Fields = {
+  rows: [{
+    label: "text",
+    spans: [{ what: "text", from: "number", to: "number" }],
+    "remark?": "text",
+  }],
+  x: "text",
+  showTime: "function",
+};
+
 /**
  * A timetable: rows of stretches of time under one another, with a key on top.
  *
@@ -78,7 +89,7 @@ const KEY = "key";
  * ```
  */
 export function timelineFigure(data: TimelineData, finding: Finding): SVGSVGElement {
-  const rows = checkPoints("rows", data.rows);
+  const rows = checkPoints("rows", checkShape(data, SHAPE).rows);
   const spans = rows.flatMap(({ label, spans }) =>
     checkPoints(`spans of ${label}`, spans).map((span) => checkSpan(label, span))
   );
