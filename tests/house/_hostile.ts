@@ -1,92 +1,48 @@
 /**
- * Inputs for any public function, made from its documented types: mostly such as can be meant, by
- * the unit in the comment, and now and then one that cannot.
+ * Inputs for any public function that can be meant, made from its documented types and from the
+ * units in its comments.
  *
  * @module
  */
 import fc, { type Arbitrary } from "fast-check";
+import { type DocProperty, type DocType, propertiesOf, type Symbols } from "./_doc.ts";
 
-/** A type as `deno doc --json` gives it. */
-export interface DocType {
-  readonly kind: string;
-  readonly repr?: string;
-  // deno-lint-ignore no-explicit-any
-  readonly value: any;
-}
+/** Figures that occur, by what the comment says and the unit at its end; the first that fits. */
+const FIGURES: readonly (readonly [RegExp, number, number])[] = [
+  [/\[Pa\]$/, 1e6, 1e9],
+  [/(modulus|stiffness|E1|E2|G12).*\[Pa\]$/i, 1e6, 2e11],
+  [/(thickness|radius|diameter|deflection|gap|depth).*\[m\]$/i, 1e-4, 2e-2],
+  [/\[m\]$/, 5e-3, 2],
+  [/\[m²\]$/, 1e-4, 2],
+  [/\[m³\]$/, 1e-6, 1e-2],
+  [/\[kg\]$/, 1e-2, 5],
+  [/density.*\[kg\/m³\]$/i, 40, 2700],
+  [/\[kg\/m³\]$/, 40, 2700],
+  [/\[kg\/m²\]$/, 0.05, 2],
+  [/\[N\]$/, 1, 2000],
+  [/\[N\/m\]$/, 1, 1e5],
+  [/\[N·m\]$/, 1, 1e3],
+  [/\[N·m²\]$/, 1, 1e3],
+  [/\[deg\]$/, -90, 90],
+  [/\[K\]$/, 280, 350],
+  [/\[1\/K\]$/, -1e-6, 1e-4],
+  [/\[s\]$/, 60, 1e5],
+  [/\[m\/N\]$/, 1e-7, 1e-3],
+  [/\[1\/m\]$/, -1, 1],
+  [/\[J\]$/, 0.1, 10],
+  [/poisson/i, 0.05, 0.45],
+  [/(share|fraction|probability|confidence|level|coverage)/i, 0.05, 0.95],
+  [/(correlation)/i, -0.9, 0.9],
+  [/(factor|ratio)/i, 0.5, 3],
+];
+const COUNTED = /(how many|number of|count|freedom|seed|order|index|plies|size)/i;
 
-interface DocProperty {
-  readonly name: string;
-  readonly optional?: boolean;
-  readonly tsType?: DocType;
-  readonly jsDoc?: { readonly doc?: string };
-}
-
-/** What is documented under a name. */
-export interface DocSymbol {
-  readonly name: string;
-  readonly declarations: readonly {
-    readonly kind: string;
-    // deno-lint-ignore no-explicit-any
-    readonly def?: any;
-  }[];
-}
-
-/** Every documented name. */
-export type Symbols = ReadonlyMap<string, DocSymbol>;
-
-/** Values that no quantity has. */
-const HOSTILE: Arbitrary<unknown> = fc.constantFrom<unknown[]>(
-  NaN,
-  Infinity,
-  -Infinity,
-  -1,
-  0,
-  -0,
-  5e-324,
-  1e308,
-  -1e308,
-  1e-160,
-  2 ** 53,
-  0.5,
-  "5",
-  "",
-  undefined,
-  null,
-  true,
-  [],
-  [NaN],
-  {},
-  -0.1,
-  1e9,
-);
-
-/** Sizes that occur, by the unit in brackets at the end of a comment. */
-const BY_UNIT: Readonly<Record<string, readonly [number, number]>> = {
-  "Pa": [1e5, 2e11],
-  "m": [1e-4, 2],
-  "m²": [1e-4, 2],
-  "m³": [1e-6, 1e-2],
-  "kg": [1e-3, 5],
-  "kg/m³": [20, 2700],
-  "kg/m²": [0.05, 5],
-  "kg/m": [1e-3, 1],
-  "N": [1, 2000],
-  "N/m": [1, 1e5],
-  "N·m": [1, 1e3],
-  "N·m²": [1, 1e3],
-  "deg": [-180, 180],
-  "K": [-100, 400],
-  "1/K": [-1e-6, 1e-4],
-  "s": [1, 1e5],
-  "m/N": [1e-7, 1e-3],
-  "1/m": [-1, 1],
-  "J": [1e-3, 10],
-};
-
-function numberFor(comment: string): Arbitrary<unknown> {
-  const unit = comment.match(/\[([^\]]+)\][^[\]]*$/)?.[1];
-  const range = unit === undefined ? undefined : BY_UNIT[unit];
-  if (range !== undefined) return fc.double({ min: range[0], max: range[1], noNaN: true });
+function figureFor(comment: string): Arbitrary<unknown> {
+  const said = comment.trim().replace(/\.$/, "");
+  const unit = said.match(/\[[^\]]+\][^[\]]*$/)?.[0].match(/\[[^\]]+\]/)?.[0] ?? "";
+  if (COUNTED.test(said)) return fc.integer({ min: 1, max: 12 });
+  const found = FIGURES.find(([pattern]) => pattern.test(`${said} ${unit}`));
+  if (found !== undefined) return fc.double({ min: found[1], max: found[2], noNaN: true });
   return fc.oneof(
     { weight: 3, arbitrary: fc.double({ min: 0, max: 1, noNaN: true }) },
     { weight: 2, arbitrary: fc.integer({ min: 0, max: 8 }) },
@@ -110,42 +66,38 @@ const TEXT = fc.constantFrom(
 /** Deeper than any of our types nests. */
 const DEEPEST = 7;
 
-/** Makes inputs for one type. */
-export function inputsFor(
-  type: DocType | undefined,
-  place: { readonly comment: string; readonly symbols: Symbols; readonly depth?: number },
-): Arbitrary<unknown> {
-  const { depth = 0 } = place;
-  const sound = depth > DEEPEST ? fc.constant(undefined) : soundFor(type, { ...place, depth });
-  // A text is not computed with: a wrong one is some other text, or none.
-  const hostile = isText(type) ? fc.constantFrom("", "no such word", undefined, null) : HOSTILE;
-  return fc.oneof({ weight: 24, arbitrary: sound }, { weight: 1, arbitrary: hostile });
-}
-
-function isText(type: DocType | undefined): boolean {
-  return type?.repr === "string" || type?.kind === "literal" ||
-    (type?.kind === "union" && type.value.every((part: DocType) => isText(part)));
-}
-
-interface Place {
+/** Where a type stands. */
+export interface Place {
+  /** What is said of it. */
   readonly comment: string;
+  /** Every documented name. */
   readonly symbols: Symbols;
-  readonly depth: number;
+  /** How deep it stands. */
+  readonly depth?: number;
+  /** What stands for the type parameters of a generic type. */
+  readonly bound?: ReadonlyMap<string, DocType>;
 }
 
-function soundFor(type: DocType | undefined, place: Place): Arbitrary<unknown> {
-  if (type === undefined) return HOSTILE;
-  const deeper = { ...place, depth: place.depth + 1 };
+const NOTHING = fc.constant(undefined);
+
+/** Makes inputs for one type. */
+export function inputsFor(type: DocType | undefined, place: Place): Arbitrary<unknown> {
+  const { depth = 0 } = place;
+  if (type === undefined || depth > DEEPEST) return NOTHING;
+  const deeper = { ...place, depth: depth + 1 };
   switch (type.kind) {
     case "keyword":
-      if (type.repr === "number") return numberFor(place.comment);
+      if (type.repr === "number") return figureFor(place.comment);
       if (type.repr === "string") return TEXT;
       if (type.repr === "boolean") return fc.boolean();
-      return fc.constant(undefined);
+      return NOTHING;
     case "literal":
       return fc.constant(type.value[type.value.kind] ?? type.repr);
     case "union":
-      return fc.oneof(...type.value.map((part: DocType) => soundFor(part, place)));
+      return fc.oneof(...type.value.map((part: DocType) => inputsFor(part, place)));
+    case "intersection":
+      return fc.tuple(...type.value.map((part: DocType) => inputsFor(part, deeper)))
+        .map((parts) => Object.assign({}, ...parts));
     case "array":
       return fc.array(inputsFor(type.value, deeper), { minLength: 1, maxLength: 6 });
     case "tuple":
@@ -153,9 +105,9 @@ function soundFor(type: DocType | undefined, place: Place): Arbitrary<unknown> {
     case "parenthesized":
     case "rest":
     case "optional":
-      return soundFor(type.value, place);
+      return inputsFor(type.value, place);
     case "typeOperator":
-      return soundFor(type.value.tsType, place);
+      return inputsFor(type.value.tsType, place);
     case "typeLiteral":
       return recordFor(type.value.properties ?? [], deeper);
     case "fnOrConstructor":
@@ -163,7 +115,7 @@ function soundFor(type: DocType | undefined, place: Place): Arbitrary<unknown> {
     case "typeRef":
       return referredTo(type, place);
     default:
-      return HOSTILE;
+      return NOTHING;
   }
 }
 
@@ -172,7 +124,7 @@ function recordFor(properties: readonly DocProperty[], place: Place): Arbitrary<
   return fc.record(
     Object.fromEntries(properties.map(({ name, tsType, jsDoc }) => [
       name,
-      inputsFor(tsType, { ...place, comment: jsDoc?.doc?.trim() ?? "" }),
+      inputsFor(tsType, { ...place, comment: `${name}: ${jsDoc?.doc?.trim() ?? ""}` }),
     ])),
     { requiredKeys: required },
   );
@@ -183,8 +135,8 @@ const TYPED = ["Float64Array", "Uint32Array", "Int32Array", "Uint8Array"];
 
 function referredTo(type: DocType, place: Place): Arbitrary<unknown> {
   const { typeName, typeParams = [] } = type.value;
-  const deeper = { ...place, depth: place.depth + 1 };
-  if (typeName === "Readonly" || typeName === "Partial") return soundFor(typeParams[0], place);
+  const deeper = { ...place, depth: (place.depth ?? 0) + 1 };
+  if (["Readonly", "Partial", "NoInfer"].includes(typeName)) return inputsFor(typeParams[0], place);
   if (typeName === "Record") {
     return fc.dictionary(
       fc.constantFrom("a", "b", "x"),
@@ -194,19 +146,25 @@ function referredTo(type: DocType, place: Place): Arbitrary<unknown> {
   }
   if (typeName === "Pick" || typeName === "Omit") return picked(typeName, typeParams, place);
   if (LISTS.includes(typeName)) {
-    return fc.array(inputsFor(typeParams[0], deeper), { minLength: 1, maxLength: 9 });
+    return fc.array(inputsFor(typeParams[0], deeper), { minLength: 3, maxLength: 9 });
   }
   if (TYPED.includes(typeName)) {
     return fc.array(fc.double({ min: 0, max: 10, noNaN: true }), { maxLength: 9 })
       .map((values) => Float64Array.from(values));
   }
-  if (typeName === "AbortSignal") return fc.constant(undefined);
+  const bound = place.bound?.get(typeName);
+  if (bound !== undefined && bound !== type) return inputsFor(bound, deeper);
   const symbol = place.symbols.get(typeName);
   for (const { kind, def } of symbol?.declarations ?? []) {
-    if (kind === "interface") return recordFor(propertiesOf(typeName, place.symbols), deeper);
-    if (kind === "typeAlias") return soundFor(def.tsType, deeper);
+    const names = (def?.typeParams ?? []).map(({ name }: { name: string }) => name);
+    const inside = {
+      ...deeper,
+      bound: new Map(names.map((name: string, i: number) => [name, typeParams[i]])),
+    } as Place;
+    if (kind === "interface") return recordFor(propertiesOf(typeName, place.symbols), inside);
+    if (kind === "typeAlias") return inputsFor(def.tsType, inside);
   }
-  return HOSTILE;
+  return NOTHING;
 }
 
 function picked(
@@ -219,32 +177,6 @@ function picked(
     .map((part) => part?.value?.string);
   return recordFor(
     properties.filter(({ name }) => listed.includes(name) === (how === "Pick")),
-    { ...place, depth: place.depth + 1 },
+    { ...place, depth: (place.depth ?? 0) + 1 },
   );
-}
-
-/** Properties of an interface, those it inherits included. */
-function propertiesOf(name: string, symbols: Symbols): readonly DocProperty[] {
-  const def = symbols.get(name)?.declarations.find(({ kind }) => kind === "interface")?.def;
-  if (def === undefined) return [];
-  const inherited = (def.extends ?? []).flatMap((base: DocType) =>
-    propertiesOf(base.value?.typeName ?? "", symbols)
-  );
-  return [...inherited, ...(def.properties ?? [])];
-}
-
-/** The first number in a result that is not finite, told by its path. */
-export function firstNonFinite(value: unknown, path = "result", depth = 0): string | undefined {
-  if (typeof value === "number") return Number.isFinite(value) ? undefined : `${path} is ${value}`;
-  if (typeof value !== "object" || value === null || depth > 8) return undefined;
-  const entries: Iterable<readonly [unknown, unknown]> = value instanceof Map
-    ? value.entries()
-    : ArrayBuffer.isView(value)
-    ? Array.from(value as unknown as ArrayLike<number>).entries()
-    : Object.entries(value);
-  for (const [key, entry] of entries) {
-    const found = firstNonFinite(entry, `${path}.${String(key)}`, depth + 1);
-    if (found !== undefined) return found;
-  }
-  return undefined;
 }

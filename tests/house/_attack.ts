@@ -1,0 +1,157 @@
+/**
+ * Calls a function again and again and watches what comes out.
+ *
+ * @module
+ */
+import fc, { type Arbitrary } from "fast-check";
+import { InputError } from "../../lib/check/mod.ts";
+import type { DocFunction, Symbols } from "./_doc.ts";
+import { edited, frozen, MILD, SPOILING } from "./_edits.ts";
+import { inputsFor } from "./_hostile.ts";
+
+/** Longest that one call may take [s]. */
+const PATIENCE = 1;
+
+const SLOW = "slow";
+/** Most offences of one function that are told. */
+const MOST = 6;
+
+/** Tells another thread what is being called, so that a call that hangs is known. */
+export interface Watch {
+  /** Before a call. */
+  beat(text: () => string): void;
+  /** When all is done. */
+  end(): void;
+}
+
+/** Starts the thread that looks for a call that hangs. */
+export function startWatch(): Watch {
+  const shared = new SharedArrayBuffer(4096);
+  const beat = new Int32Array(shared, 0, 2);
+  const text = new Uint8Array(shared, 8);
+  const encoder = new TextEncoder();
+  const worker = new Worker(new URL("./_watch.ts", import.meta.url), { type: "module" });
+  worker.postMessage(shared);
+  return {
+    beat(tell): void {
+      const bytes = encoder.encode(tell()).slice(0, text.length);
+      text.set(bytes);
+      Atomics.store(beat, 1, bytes.length);
+      Atomics.add(beat, 0, 1);
+    },
+    end: () => worker.terminate(),
+  };
+}
+
+/** What an attack found. */
+export interface Findings {
+  /** What was called. */
+  readonly name: string;
+  /** How often it was called. */
+  readonly calls: number;
+  /** How often it gave a result. */
+  readonly results: number;
+  /** Longest call [s]. */
+  readonly slowest: number;
+  /** What it did that it must not do, one call of each kind. */
+  readonly offences: readonly string[];
+}
+
+/** How to call a function. */
+export interface Attack {
+  /** The function itself. */
+  // deno-lint-ignore no-explicit-any
+  readonly call: (...args: any[]) => unknown;
+  /** Argument lists known to be sound. */
+  readonly known: readonly (readonly unknown[])[];
+  /** Every documented name. */
+  readonly symbols: Symbols;
+  /** How often. */
+  readonly runs: number;
+  /** Who looks for calls that hang. */
+  readonly watch: Watch;
+  /** Whether the watch is told the arguments too, which takes time. */
+  readonly loud: boolean;
+}
+
+/** Calls a function with sound inputs and with spoilt ones. */
+export async function attack(
+  { name, params }: DocFunction,
+  { call, known, symbols, runs, watch, loud }: Attack,
+): Promise<Findings> {
+  const count = { calls: 0, results: 0, slowest: 0 };
+  const offences = new Map<string, string>();
+  const byType = fc.tuple(
+    ...params.map(({ tsType, comment }) => inputsFor(tsType, { comment, symbols })),
+  );
+  const base: Arbitrary<readonly unknown[]> = known.length === 0
+    ? byType
+    : fc.oneof({ weight: 2, arbitrary: fc.constantFrom(...known) }, {
+      weight: 1,
+      arbitrary: byType,
+    });
+  const edits = fc.tuple(MILD, fc.oneof(fc.constant([]), SPOILING));
+  const property = fc.asyncProperty(base, edits, async (args, [mild, spoiling]) => {
+    // Of slow calls one is enough.
+    if (offences.has(SLOW)) return;
+    const given = frozen(edited(edited(args, mild), spoiling));
+    const told = (): string => `${name}(${fc.stringify(given).slice(1, -1).slice(0, 600)})`;
+    watch.beat(() => loud ? told() : `${name}, call ${count.calls}`);
+    const started = performance.now();
+    const { offence, result } = await outcome(() => call(...given));
+    const seconds = (performance.now() - started) / 1000;
+    count.calls++;
+    count.results += Number(result);
+    count.slowest = Math.max(count.slowest, seconds);
+    if (seconds > PATIENCE) offences.set(SLOW, `${told()}: took ${seconds.toFixed(1)} s`);
+    const kind = offence?.replace(/\d+/g, "");
+    if (kind !== undefined && offences.size < MOST && !offences.has(kind)) {
+      offences.set(kind, `${told()}: ${offence}`);
+    }
+  });
+  await fc.assert(property, { seed: 20261125, numRuns: runs });
+  return { name, ...count, offences: [...offences.values()] };
+}
+
+/** What came of a call. */
+interface Outcome {
+  readonly result: boolean;
+  /** What it did that it must not do. */
+  readonly offence?: string | undefined;
+}
+
+async function outcome(call: () => unknown): Promise<Outcome> {
+  try {
+    const result = call();
+    const value = result instanceof Promise ? await result : result;
+    return { result: true, offence: firstNonFinite(value) };
+  } catch (error) {
+    if (!(error instanceof InputError)) {
+      const said = error instanceof Error ? `${error.name}: ${error.message}` : error;
+      return { result: false, offence: `threw ${said}` };
+    }
+    return error.faults.every(({ argument }) => argument !== "")
+      ? { result: false }
+      : { result: false, offence: `an InputError without an argument: ${error.message}` };
+  }
+}
+
+/** The first number in a result that is not finite, told by its path. */
+function firstNonFinite(value: unknown, path = "result", depth = 0): string | undefined {
+  if (typeof value === "number") return Number.isFinite(value) ? undefined : `${path} is ${value}`;
+  if (typeof value !== "object" || value === null || depth > 8) return undefined;
+  if (ArrayBuffer.isView(value)) {
+    const at = Array.from(value as unknown as ArrayLike<number>).findIndex((entry) =>
+      typeof entry === "number" && !Number.isFinite(entry)
+    );
+    return at < 0 ? undefined : `${path}.${at} is not finite`;
+  }
+  const entries: Iterable<readonly [unknown, unknown]> = value instanceof Map
+    ? value.entries()
+    : Object.entries(value);
+  for (const [key, entry] of entries) {
+    const found = firstNonFinite(entry, `${path}.${String(key)}`, depth + 1);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
