@@ -6,6 +6,7 @@ import {
   strengthFromCoupons,
 } from "../laminate/mod.ts";
 import type { CouponRecord, CouponTest, LayupRecord } from "../records/mod.ts";
+import { checkFigures, checkLayup } from "./_layup_checks.ts";
 import { layupStack } from "./layup_inputs.ts";
 
 const check = checksFor("judge the coupons");
@@ -63,7 +64,8 @@ export function couponVerdicts(coupons: readonly CouponRecord[]): readonly Coupo
   check.list("coupons", coupons);
   for (const coupon of coupons) {
     check.object("coupon", coupon);
-    check.object(`lay-up of ${coupon.coupon}`, coupon.layup);
+    checkFigures(check, coupon, "coupon");
+    checkLayup(check, coupon.layup, "lay-up of the coupon");
     check.oneOf(`test of ${coupon.coupon}`, coupon.test, ["tension", "compression"]);
     check.positive(`width of ${coupon.coupon}`, coupon.width, "m");
     check.positive(`thickness of ${coupon.coupon}`, coupon.thickness, "m");

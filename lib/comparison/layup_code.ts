@@ -8,6 +8,7 @@ import {
 } from "../laminate/mod.ts";
 import type { Stack } from "../materials/mod.ts";
 import type { LayerRecord, LayupRecord } from "../records/mod.ts";
+import { checkLayup } from "./_layup_checks.ts";
 
 const check = checksFor("write the lay-up as a code");
 
@@ -65,9 +66,8 @@ export interface LayupCode {
  * ```
  */
 export function layupCode(layup: LayupRecord): LayupCode {
-  check.object("lay-up", layup);
+  checkLayup(check, layup);
   const records = check.list("layers", layup.layers);
-  records.forEach((record, i) => check.object(`layer ${i + 1}`, record));
   const signs = signsOf(records);
   const layers = records.map((record): CodeLayer => {
     const { kind, key } = signs.get(identityOf(record))!;

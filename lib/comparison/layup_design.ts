@@ -8,6 +8,7 @@ import {
   type FaceDesign,
   type SandwichDesign,
 } from "../sandwich/mod.ts";
+import { checkLayup } from "./_layup_checks.ts";
 
 const check = checksFor("take the lay-up for a sandwich");
 
@@ -42,8 +43,7 @@ const check = checksFor("take the lay-up for a sandwich");
  * ```
  */
 export function layupDesign(layup: LayupRecord, stack: Stack): SandwichDesign | null {
-  check.object("lay-up", layup);
-  check.list("layers", layup.layers);
+  checkLayup(check, layup);
   check.list("stack", stack);
   if (stack.length !== layup.layers.length) {
     check.refuse("stack", stack, `must have the ${layup.layers.length} layers of the schedule`);

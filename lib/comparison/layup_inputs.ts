@@ -5,6 +5,7 @@ import type { Dimension } from "../quantity/mod.ts";
 import type { CoreLayer, LayerRecord, LayupRecord, ReinforcementLayer } from "../records/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
 import { coreInputs, coreNames, fractionInput, plyInputs, plyNames } from "./_layer_inputs.ts";
+import { checkLayup } from "./_layup_checks.ts";
 import { withModulus, withShearModulus } from "./_scaled_material.ts";
 import { FIBRE_FRACTION, PART_THICKNESS } from "./input_names.ts";
 
@@ -82,7 +83,8 @@ export interface LayupModel {
  * ```
  */
 export function layupModel(layup: LayupRecord, known: KnownOfPart = {}): LayupModel {
-  check.object("lay-up", layup);
+  checkLayup(check, layup);
+  check.object("what is known of the part", known);
   const plies = layup.layers.filter((layer) => layer.kind === "reinforcement");
   const cores = layup.layers.filter((layer) => layer.kind === "core");
   const first = plies[0] ?? check.refuse("plies", plies, "must be one or more");

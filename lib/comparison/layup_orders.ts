@@ -10,6 +10,7 @@ import {
 } from "../laminate/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
 import type { LayerRecord, LayupRecord } from "../records/mod.ts";
+import { checkLayup } from "./_layup_checks.ts";
 import { layupCode } from "./layup_code.ts";
 import { type KnownOfPart, layupStack } from "./layup_inputs.ts";
 
@@ -89,7 +90,7 @@ export function compareOrders(
   panel: FreePanel,
   known: KnownOfPart = {},
 ): OrderComparison {
-  check.object("lay-up", layup);
+  checkLayup(check, layup);
   check.object("panel", panel);
   const stack = layupStack(layup, known);
   const layers = new Map<Ply, LayerRecord>(stack.map((ply, i) => [ply, layup.layers[i]!]));

@@ -1,5 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { LayerRecord, LayupRecord } from "../records/mod.ts";
+import { checkLayup } from "./_layup_checks.ts";
 
 const check = checksFor("vary the lay-up");
 
@@ -34,7 +35,7 @@ export interface LayupChoice {
  * ```
  */
 export function variedLayup(layup: LayupRecord, choice: LayupChoice): LayupRecord {
-  check.object("lay-up", layup);
+  checkLayup(check, layup);
   check.object("choice", choice);
   const { pliesPerFace, coreThickness, fibreFraction } = choice;
   if (pliesPerFace !== undefined) check.count("plies per face", pliesPerFace, 1);

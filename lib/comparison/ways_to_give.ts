@@ -114,6 +114,9 @@ export function waysToGive(loaded: LoadedLayup): WaysToGive {
       ...(design === null && cores > 0
         ? ["The core is not judged: that needs one core with plies on both sides."]
         : []),
+      ...(design === null ? [] : [
+        "The core is no ply: it is judged by shear, crushing and the faces that wrinkle on it.",
+      ]),
     ],
   });
 }

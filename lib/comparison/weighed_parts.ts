@@ -4,6 +4,7 @@ import type { CoreLayer, LayupRecord, ReinforcementLayer, WeighingRecord } from 
 import { sectionFromStack, solidSectionFromStack } from "../sandwich/mod.ts";
 import { propagate, type Propagated, type Uncertain } from "../statistics/mod.ts";
 import { spread } from "./_spread.ts";
+import { checkFigures, checkLayup } from "./_layup_checks.ts";
 import { layupStack } from "./layup_inputs.ts";
 
 const check = checksFor("read a part's weighing");
@@ -68,6 +69,8 @@ const CORE_THICKNESS_U = 0.1e-3;
  */
 export function weighedRecord(record: WeighingRecord): WeighedRecord {
   check.object("record", record);
+  checkFigures(check, record, "record");
+  checkLayup(check, record.layup);
   const { layup } = record;
   const cores = layup.layers.filter((layer) => layer.kind === "core");
   if (cores.length > 1) check.refuse("cores", cores, "must be one at most to weigh the part");

@@ -1,4 +1,4 @@
-import { assertEquals, assertThrows } from "@std/assert";
+import { assert, assertEquals, assertThrows } from "@std/assert";
 import fc from "fast-check";
 import { InputError } from "../../lib/check/mod.ts";
 import { layupCode, layupStack } from "../../lib/comparison/mod.ts";
@@ -85,6 +85,25 @@ Deno.test("any schedule and its code give the same stack", () => {
     }),
     { seed: 20261125, numRuns: 60 },
   );
+});
+
+Deno.test("a figure of a material that is no number is refused by its place, wherever it is used", () => {
+  const sound = layupOf("glass twill 200");
+  const [ply] = sound.layers;
+  assert(ply?.kind === "reinforcement");
+  const spoilt = (change: object): LayupRecord => ({ ...sound, layers: [{ ...ply, ...change }] });
+  const cases = [
+    [{ fibre: { ...ply.fibre, G23: NaN } }, "G23 of the fibre of the 0"],
+    [{ resin: { ...ply.resin, typical: { E: {} } } }, "low end of the typical E"],
+    [{ reinforcement: undefined }, "reinforcement of layer 1"],
+    [{ kind: "veneer" }, "kind of layer 1"],
+    [{ fibreFraction: "a lot" }, "fibre fraction of layer 1"],
+  ] as const;
+  for (const [change, words] of cases) {
+    for (const use of [layupCode, layupStack]) {
+      assertThrows(() => use(spoilt(change)), InputError, words);
+    }
+  }
 });
 
 Deno.test("a lay-up without layers and a stack of another lay-up are refused", () => {
