@@ -68,6 +68,9 @@ Deno.test("inches and pounds go in and come out, on a sandwich that was not weig
     'let pull = "3 kN/m";': 'let pull = "17 lbf/in";',
   });
   assertEquals(code, 0, out);
-  assert(/heel of 40 lbf midway over 16 in and a pull of 17 lbf/in, "cover" as scheduled/.test(out), out);
+  assert(
+    /heel of 40 lbf midway over 16 in and a pull of 17 lbf\/in, "cover" as scheduled/.test(out),
+    out,
+  );
   assert(page.includes("lbf·in/in") && page.includes("ksi"), "stresses and moments in US units");
 });
