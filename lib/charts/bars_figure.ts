@@ -7,6 +7,7 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
+  HALO,
   labelMargin,
   ORANGE,
 } from "./_figure.ts";
@@ -108,14 +109,15 @@ export function barsFigure(data: BarsData, finding: Finding): SVGSVGElement {
         strokeWidth: 1.8,
         marker: "tick",
       }),
+      Plot.ruleX(rule, { x: "at", strokeDasharray: "5,4" }),
       Plot.text(bars, {
         x: (bar: { value: number; high: number }) => Math.max(bar.value, bar.high, 0),
         y: "label",
         text: "remark",
         textAnchor: "start",
         dx: 8,
+        ...HALO,
       }),
-      Plot.ruleX(rule, { x: "at", strokeDasharray: "5,4" }),
       Plot.text(rule, { x: "at", text: "label", frameAnchor: "top", dy: -12 }),
     ],
   }, finding);
