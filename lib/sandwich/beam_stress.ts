@@ -1,4 +1,5 @@
 import { checksFor } from "../check/mod.ts";
+import { checkSection } from "./beam_checks_private.ts";
 import type { BeamSection, SectionLayer } from "./beam_section.ts";
 
 const check = checksFor("compute the beam's stress");
@@ -75,7 +76,7 @@ export interface CoreShearStress {
  * ```
  */
 export function bendingStress(section: BeamSection, moment: number): BendingStress {
-  check.object("section", section);
+  checkSection(check, section);
   check.finite("moment", moment, "N·m");
   const { neutralAxis, flexuralRigidity } = section;
   const layers = section.layers.map((layer) => ({
@@ -96,8 +97,12 @@ export function bendingStress(section: BeamSection, moment: number): BendingStre
     );
     return {
       outer: (sign < 0 ? outermost?.top : outermost?.bottom) ?? 0,
-      centroid: force / thickness,
-      thin: sign * moment / (section.width * thickness * section.centroidDistance),
+      centroid: check.result("face stress", force / thickness, "Pa"),
+      thin: check.result(
+        "thin-face stress",
+        sign * moment / (section.width * thickness * section.centroidDistance),
+        "Pa",
+      ),
     };
   };
   return Object.freeze({
@@ -134,17 +139,20 @@ export function bendingStress(section: BeamSection, moment: number): BendingStre
  * ```
  */
 export function coreShearStress(section: BeamSection, shearForce: number): CoreShearStress {
-  check.object("section", section);
+  checkSection(check, section);
   check.finite("shear force", shearForce, "N");
   const { layers, neutralAxis, flexuralRigidity, width, centroidDistance } = section;
   const half = section.coreThickness / 2;
   // D carries the width once, so V Q/(D b) with Q per unit width needs no width of its own.
   const stressAt = (z: number): number =>
-    check.result("shear stress", shearForce * firstMoment(layers, z, neutralAxis), "Pa·N·m²") /
-    flexuralRigidity;
+    check.result(
+      "shear stress",
+      shearForce * firstMoment(layers, z, neutralAxis) / flexuralRigidity,
+      "Pa",
+    );
   const maxAt = Math.min(Math.max(neutralAxis, -half), half);
   return Object.freeze({
-    simple: shearForce / (width * centroidDistance),
+    simple: check.result("shear stress", shearForce / (width * centroidDistance), "Pa"),
     max: stressAt(maxAt),
     maxAt,
     topInterface: stressAt(half),

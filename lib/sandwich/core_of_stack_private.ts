@@ -44,8 +44,12 @@ export function checkPlies(check: Checks, stack: Stack, least: number): void {
     check.object(`lamina of ply ${i + 1}`, ply.lamina);
     check.positive(`thickness of ply ${i + 1}`, ply.thickness, "m");
     check.finite(`angle of ply ${i + 1}`, ply.angleDeg, "°");
-    check.positive(`G13 of ply ${i + 1}`, ply.lamina.G13, "Pa");
-    check.positive(`G23 of ply ${i + 1}`, ply.lamina.G23, "Pa");
+    for (const field of ["E1", "E2", "G12", "G13", "G23"] as const) {
+      check.positive(`${field} of ply ${i + 1}`, ply.lamina[field], "Pa");
+    }
+    for (const field of ["nu12", "density", "alpha1", "alpha2"] as const) {
+      check.finite(`${field} of ply ${i + 1}`, ply.lamina[field]);
+    }
   });
 }
 

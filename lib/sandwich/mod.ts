@@ -36,6 +36,7 @@ export * from "./sandwich_design.ts";
 export * from "./failure_modes.ts";
 export * from "./failure_loads.ts";
 export * from "./shaped_section.ts";
+export * from "./section_parts.ts";
 export * from "./stiffeners.ts";
 export * from "./ring.ts";
 export * from "./detail_guidance.ts";

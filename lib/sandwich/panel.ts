@@ -1,4 +1,8 @@
+import { checksFor } from "../check/mod.ts";
+import { checkEdge } from "./panel_checks_private.ts";
 import type { PanelStiffness } from "./panel_stiffness.ts";
+
+const check = checksFor("describe the panel's edges");
 
 /** An edge on springs. */
 export interface ElasticEdge {
@@ -156,6 +160,7 @@ export interface PanelPoint {
  *
  * @param support How each edge is held.
  * @returns The four edges.
+ * @throws {InputError} If the support is not known or its springs cannot be meant.
  *
  * @example
  * ```ts
@@ -166,5 +171,6 @@ export interface PanelPoint {
  * ```
  */
 export function allEdges(support: EdgeSupport): PanelEdges {
+  checkEdge(check, "all round", support);
   return Object.freeze({ x0: support, x1: support, y0: support, y1: support });
 }

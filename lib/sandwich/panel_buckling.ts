@@ -38,7 +38,7 @@ export interface PanelBuckling {
  *
  * @param panel The panel; loads across it do not count.
  * @param forces Forces in its plane, compression positive [N/m].
- * @param degree Degree of the polynomials, 4 to 20; 12 if not given.
+ * @param degree Degree of the polynomials, 4 to 20; 10 if not given.
  * @returns The factor, and the shape [1].
  * @throws {InputError} If the panel cannot be meant or nothing holds it, all forces are 0, or they
  * only pull.
@@ -57,7 +57,7 @@ export interface PanelBuckling {
 export function panelBuckling(
   panel: Panel,
   forces: EdgeCompression,
-  degree = 12,
+  degree = 10,
 ): PanelBuckling {
   check.object("forces", forces);
   const Nx = check.finite("Nx", forces.Nx, "N/m");

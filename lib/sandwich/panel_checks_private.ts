@@ -14,6 +14,7 @@ export function checkPanel(check: Checks, panel: Panel): void {
 /** Refuses a bending or shear stiffness that a load could gain energy from. */
 export function checkStiffness(check: Checks, stiffness: PanelStiffness): void {
   check.object("stiffness", stiffness);
+  check.list("notes of the stiffness", stiffness.notes, 0);
   const D11 = check.positive("D11", stiffness.D11, "N·m");
   const D22 = check.positive("D22", stiffness.D22, "N·m");
   const D66 = check.positive("D66", stiffness.D66, "N·m");
@@ -46,7 +47,8 @@ function checkEdges(check: Checks, edges: PanelEdges): void {
   for (const name of EDGE_NAMES) checkEdge(check, name, edges[name]);
 }
 
-function checkEdge(check: Checks, name: string, edge: EdgeSupport): void {
+/** Refuses an edge that is not known. */
+export function checkEdge(check: Checks, name: string, edge: EdgeSupport): void {
   if (typeof edge === "object" && edge !== null) {
     check.nonNegative(`deflection stiffness of edge ${name}`, edge.deflectionStiffness, "N/m²");
     check.nonNegative(`rotation stiffness of edge ${name}`, edge.rotationStiffness, "N");

@@ -59,7 +59,10 @@ export function panelFailure(
   design: SandwichDesign,
 ): readonly PanelFailure[] {
   check.object("field", field);
+  check.list("points of the field", field.points, 1);
+  field.points.forEach((point, i) => check.object(`point ${i + 1} of the field`, point));
   check.list("loads", loads, 0);
+  loads.forEach((load, i) => check.object(`load ${i + 1}`, load));
   const worst = new Map<SandwichFailureName, PanelFailure>();
   const keep = (mode: SandwichFailure, x: number, y: number): void => {
     const known = worst.get(mode.mode);
@@ -67,11 +70,15 @@ export function panelFailure(
     worst.set(mode.mode, Object.freeze({ ...mode, x, y }));
   };
   for (const { x, y, Mx, My, Qx, Qy } of field.points) {
+    check.finite("x of a point", x, "m");
+    check.finite("y of a point", y, "m");
     for (const mode of failureModes(design, { Mx, My, Qx, Qy })) keep(mode, x, y);
   }
   for (const load of loads) {
     if (load.kind !== "patch" || load.force <= 0) continue;
     const { force, lengthX, lengthY } = load;
+    check.finite("x of a patch", load.x, "m");
+    check.finite("y of a patch", load.y, "m");
     const modes = failureModes(design, { patch: { force, lengthX, lengthY } });
     for (const mode of modes) keep(mode, load.x, load.y);
   }

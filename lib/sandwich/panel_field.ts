@@ -1,6 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { laminateResponse, type PlyResponse } from "../laminate/mod.ts";
 import type { Stack } from "../materials/mod.ts";
+import { checkPlies } from "./core_of_stack_private.ts";
 import type { PanelPoint } from "./panel.ts";
 import type { PanelSolution } from "./solve_panel.ts";
 
@@ -59,6 +60,12 @@ export function panelField(
   },
 ): PanelField {
   check.object("solution", solution);
+  check.object("panel of the solution", solution.panel);
+  check.positive("length", solution.panel.length, "m");
+  check.positive("width", solution.panel.width, "m");
+  if (typeof solution.at !== "function") {
+    check.refuse("at of the solution", solution.at, "must be a function of place");
+  }
   check.object("grid", grid);
   for (const side of ["x", "y"] as const) {
     check.count(`places along ${side}`, grid[side], 2);
@@ -121,6 +128,7 @@ export function plyStresses(
   loadedSide: "bag" | "mould",
 ): readonly PlyResponse[] {
   check.object("point", point);
+  checkPlies(check, stack, 1);
   const sign = check.oneOf("loaded side", loadedSide, ["bag", "mould"]) === "bag" ? -1 : 1;
   const { plies } = laminateResponse(stack, {
     Mx: sign * check.finite("Mx", point.Mx, "N"),

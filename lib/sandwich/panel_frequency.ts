@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
-import { generalisedEigen } from "../numeric/mod.ts";
+import { lowestModes } from "./lowest_modes_private.ts";
 import type { Panel } from "./panel.ts";
-import { condensedPanel, shapeOf, symmetrised } from "./ritz_condensed_private.ts";
+import { condensedPanel, shapeOf } from "./ritz_condensed_private.ts";
 import { deflectionMatrix } from "./ritz_system_private.ts";
 
 const check = checksFor("compute the panel's natural frequencies");
@@ -15,8 +15,8 @@ export interface PanelMode {
   shape(x: number, y: number): number;
 }
 
-/** Frequency below this share of the highest computed is a movement of the whole panel. */
-const WHOLE_BODY = 1e-5;
+/** Square of a frequency below this share of the highest found: the whole panel moves. */
+const WHOLE_BODY = 1e-7;
 
 /**
  * Natural frequencies of a panel, the lowest first.
@@ -55,17 +55,19 @@ export function panelFrequencies(
 ): readonly PanelMode[] {
   const { count: wanted = 6, degree = 12 } = check.object("options", options);
   check.count("count", wanted, 1);
+  check.within("count", wanted, { min: 1, max: 40 });
   const { system, matrix, count } = condensedPanel(check, panel, degree);
   const m = check.positive("mass per area", panel.stiffness.massPerArea, "kg/m²");
   const mass = deflectionMatrix(system, [[m, ["w", 0, 0], ["w", 0, 0]]]);
-  const { values, vectors } = generalisedEigen(matrix, symmetrised(mass, count));
-  const floor = WHOLE_BODY ** 2 * Math.abs(values[Math.min(count - 1, 10)] ?? 0);
+  // Up to three movements of the whole panel come before its first sound.
+  const found = lowestModes(check, { stiffness: matrix, mass, size: count }, wanted + 3);
+  const highest = found.values.at(-1) ?? 0;
   const modes: PanelMode[] = [];
-  for (let k = 0; k < count && modes.length < wanted; k++) {
-    const square = values[k] ?? 0;
-    if (square <= floor) continue;
+  for (let k = 0; k < found.values.length && modes.length < wanted; k++) {
+    const square = found.values[k] ?? 0;
+    if (square <= WHOLE_BODY * highest) continue;
     const frequency = check.result("frequency", Math.sqrt(square) / (2 * Math.PI), "Hz");
-    const shape = shapeOf(system, vectors.slice(k * count, (k + 1) * count));
+    const shape = shapeOf(system, found.vectors.slice(k * count, (k + 1) * count));
     modes.push(Object.freeze({ frequency, shape }));
   }
   return Object.freeze(modes);
@@ -133,8 +135,8 @@ export function compareTap(
     : checkTap.positive("measured mass", measured.mass, "kg") /
       checkTap.positive("predicted mass", predicted.mass, "kg");
   return Object.freeze({
-    frequencyRatio: f / f0,
+    frequencyRatio: checkTap.result("frequency ratio", f / f0),
     stiffnessRatio: checkTap.result("stiffness ratio", (f / f0) ** 2 * mass),
-    relativeUncertainty: 2 * u / f,
+    relativeUncertainty: checkTap.result("relative uncertainty", 2 * u / f),
   });
 }

@@ -89,7 +89,7 @@ export function tunnelSquash(ring: CrownLoadedRing): RingSquash {
   const crownMoment = m * lineLoad * radius;
   return Object.freeze({
     deflection: check.result("deflection", k * lineLoad * radius ** 3 / D, "m"),
-    crownMoment,
-    crownStress: Math.abs(6 * crownMoment / thickness ** 2),
+    crownMoment: check.result("crown moment", crownMoment, "N"),
+    crownStress: check.result("crown stress", Math.abs(6 * crownMoment / thickness ** 2), "Pa"),
   });
 }

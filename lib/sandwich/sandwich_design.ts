@@ -110,6 +110,16 @@ export function balancedFace(
   });
 }
 
+/** Figures of a core that have to be above 0. */
+const CORE_FIELDS = [
+  "compressiveModulus",
+  "shearModulusL",
+  "shearModulusW",
+  "compressiveStrength",
+  "shearStrengthL",
+  "shearStrengthW",
+] as const;
+
 /**
  * A core of the catalogue, laid into a sandwich.
  *
@@ -119,7 +129,8 @@ export function balancedFace(
  * @param thickness Thickness [m].
  * @param lengthAlong Along which side its L direction lies.
  * @returns The core in its place.
- * @throws {InputError} If the thickness is not above 0 or the direction is not x or y.
+ * @throws {InputError} If a thickness, modulus or strength is not above 0 or the direction is not x
+ * or y.
  *
  * @example
  * ```ts
@@ -146,6 +157,11 @@ export function coreInPlace(
   check.object("core", core);
   check.positive("thickness", thickness, "m");
   check.oneOf("direction of L", lengthAlong, ["x", "y"]);
+  check.oneOf("kind", core.kind, ["foam", "honeycomb", "wood"]);
+  for (const field of ["inPlaneModulusL", "inPlaneModulusW", "cellSize"] as const) {
+    check.nonNegative(field, core[field]);
+  }
+  for (const field of CORE_FIELDS) check.positive(field, core[field]);
   const along = lengthAlong === "x";
   const pick = (L: number, W: number): readonly [number, number] => along ? [L, W] : [W, L];
   const [Ex, Ey] = pick(core.inPlaneModulusL, core.inPlaneModulusW);

@@ -1,13 +1,10 @@
 import { checksFor } from "../check/mod.ts";
+import { filletPart, halfRingPart, slabPart, wallsPart } from "./section_parts.ts";
 import {
-  filletPart,
-  halfRingPart,
   type PartMaterial,
   type SectionPart,
   type ShapedSection,
-  slabPart,
   transformedSection,
-  wallsPart,
 } from "./shaped_section.ts";
 
 const check = checksFor("compute the stiffener");

@@ -122,7 +122,11 @@ export function sweepStripDesigns(choices: StripSweep): StripFigures {
     onFront: new Uint8Array(count),
   };
   sweepStrips(table, figures);
-  check.result("deflection", figures.deflection.reduce((a, b) => Math.max(a, b), 0), "m");
+  for (const [name, list] of Object.entries(figures) as [string, Float64Array][]) {
+    for (let i = 0; i < list.length; i++) {
+      if (!Number.isFinite(list[i])) check.result(`${name} of design ${i + 1}`, list[i]!);
+    }
+  }
   return Object.freeze(figures);
 }
 

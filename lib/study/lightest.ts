@@ -83,6 +83,9 @@ export function lightest<T>(
 ): BestChoice<T> {
   check.list("candidates", candidates, 0);
   check.object("aim", aim);
+  if (typeof figuresOf !== "function") {
+    check.refuse("figuresOf", figuresOf, "must be a function of a candidate");
+  }
   check.list("limits", aim.limits, 0);
   aim.limits.forEach(checkLimit);
   const figure = (figures: Figures, name: string, i: number): number =>

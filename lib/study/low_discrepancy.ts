@@ -54,7 +54,7 @@ const PRIMES = [
  * Formula: coordinate d of point i: Σ π(digit k of i in base p) p^(−k−1), p the d-th prime, π a
  * shuffle of its own for each digit
  *
- * Range: 1 to 40 dimensions; better than random points for smooth functions of few of them.
+ * Range: 1 to 40 dimensions, up to 10⁶ points; better than random points for smooth functions of few of them.
  *
  * Source: J. H. Halton, Numer. Math. 2 (1960) 84; shuffled digits as A. B. Owen, "A randomized
  * Halton algorithm in R" (2017); from memory.
@@ -78,6 +78,7 @@ const PRIMES = [
  */
 export function evenPoints(count: number, dimensions: number, seed: number): Float64Array {
   check.count("number of points", count, 1);
+  check.within("number of points", count, { min: 1, max: 1_000_000 });
   check.count("dimensions", dimensions, 1);
   check.within("dimensions", dimensions, { min: 1, max: PRIMES.length });
   check.count("seed", seed);

@@ -60,6 +60,7 @@ export function oneAtATime<K extends string>(
   readonly effects: readonly InputEffect[];
 } {
   check.object("ranges", ranges);
+  if (typeof model !== "function") check.refuse("model", model, "must be a function of the inputs");
   const names = Object.keys(ranges) as K[];
   check.list("ranges", names);
   for (const name of names) checkRange(name, ranges[name]);
@@ -75,12 +76,13 @@ export function oneAtATime<K extends string>(
     const atLow = run({ ...bases, [name]: low });
     const atHigh = run({ ...bases, [name]: high });
     const slope = high > low ? (atHigh - atLow) / (high - low) : 0;
+    const elasticity = base === 0 ? 0 : slope * middle / base;
     return {
       name,
       atLow,
       atHigh,
-      swing: Math.abs(atHigh - atLow),
-      elasticity: base === 0 ? 0 : slope * middle / base,
+      swing: check.result("swing", Math.abs(atHigh - atLow)),
+      elasticity: check.result("elasticity", elasticity),
     };
   });
   return Object.freeze({ base, effects: effects.sort((a, b) => b.swing - a.swing) });

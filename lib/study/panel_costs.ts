@@ -48,17 +48,35 @@ export interface PanelCosts {
  *
  * @example
  * ```ts
- * import { panelCosts, type PanelRates, type PanelRecipe } from "@laminate/notebooks/study";
- * import { InputError } from "@laminate/notebooks/check";
- * import { assertThrows } from "@std/assert";
+ * import { panelCosts } from "@laminate/notebooks/study";
+ * import { readCatalogue } from "@laminate/notebooks/records";
+ * import { assertEquals } from "@std/assert";
  *
- * const run = () => panelCosts({} as PanelRecipe, 0, {} as PanelRates);
- * assertThrows(run, InputError, "area is 0 m²");
+ * const { fibres, resins, reinforcements, cores } = await readCatalogue();
+ * const recipe = {
+ *   reinforcement: reinforcements.get("glass twill 200")!,
+ *   fibre: fibres.get("E-glass")!,
+ *   resin: resins.get("epoxy laminating slow")!,
+ *   fibreFraction: 0.4,
+ *   pliesMould: 2,
+ *   pliesBag: 2,
+ *   core: cores.get("PVC foam 80")!,
+ *   coreThickness: 0.01,
+ * };
+ * const rates = {
+ *   clothPrice: 8, resinPrice: 15, corePrice: 2000, timePerPly: 1200, timePerCore: 1800, waste: 0.2,
+ * };
+ * assertEquals(panelCosts(recipe, 0.5, rates).time, 0.5 * (4 * 1200 + 1800));
  * ```
  */
 export function panelCosts(recipe: PanelRecipe, area: number, rates: PanelRates): PanelCosts {
   check.object("recipe", recipe);
   check.positive("area", area, "m²");
+  const { reinforcement, fibre, resin: mixed, core } = recipe;
+  for (const [name, value] of Object.entries({ reinforcement, fibre, resin: mixed, core })) {
+    check.object(name, value);
+  }
+  check.nonNegative("resin uptake of the core", core.resinUptake, "kg/m²");
   check.object("rates", rates);
   const names = ["clothPrice", "resinPrice", "corePrice", "timePerPly", "timePerCore"] as const;
   for (const name of names) check.nonNegative(name, rates[name]);
@@ -67,18 +85,18 @@ export function panelCosts(recipe: PanelRecipe, area: number, rates: PanelRates)
     check.count("plies on the bag side", recipe.pliesBag, 1);
   check.positive("core thickness", recipe.coreThickness, "m");
   const { resinPerArea } = layerContents({
-    arealWeight: recipe.reinforcement.arealWeight,
-    fibreDensity: recipe.fibre.density,
-    resinDensity: recipe.resin.density,
+    arealWeight: reinforcement.arealWeight,
+    fibreDensity: fibre.density,
+    resinDensity: mixed.density,
     fibreVolumeFraction: recipe.fibreFraction,
     plies: 1,
   });
-  const resin = area * (plies * resinPerArea + 2 * recipe.core.resinUptake);
+  const resin = area * (plies * resinPerArea + 2 * core.resinUptake);
   const materials = area * plies * rates.clothPrice + resin * rates.resinPrice +
     area * recipe.coreThickness * rates.corePrice;
   return Object.freeze({
     cost: check.result("cost", materials * (1 + rates.waste)),
-    time: area * (plies * rates.timePerPly + rates.timePerCore),
-    resinMass: resin * (1 + rates.waste),
+    time: check.result("time", area * (plies * rates.timePerPly + rates.timePerCore), "s"),
+    resinMass: check.result("resin", resin * (1 + rates.waste), "kg"),
   });
 }

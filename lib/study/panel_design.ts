@@ -69,18 +69,33 @@ export interface PanelMake {
  *
  * @example
  * ```ts
- * import { makePanel, type PanelRecipe } from "@laminate/notebooks/study";
- * import { InputError } from "@laminate/notebooks/check";
- * import { assertThrows } from "@std/assert";
+ * import { makePanel } from "@laminate/notebooks/study";
+ * import { readCatalogue } from "@laminate/notebooks/records";
+ * import { assert, assertEquals } from "@std/assert";
  *
- * assertThrows(() => makePanel({ pliesMould: 0 } as PanelRecipe), InputError, "plies");
+ * const { fibres, resins, reinforcements, cores } = await readCatalogue();
+ * const recipe = {
+ *   reinforcement: reinforcements.get("glass twill 200")!,
+ *   fibre: fibres.get("E-glass")!,
+ *   resin: resins.get("epoxy laminating slow")!,
+ *   fibreFraction: 0.4,
+ *   pliesMould: 2,
+ *   pliesBag: 2,
+ *   core: cores.get("PVC foam 80")!,
+ *   coreThickness: 0.01,
+ * };
+ * const { stack, massPerArea } = makePanel(recipe);
+ * assertEquals(stack.length, 5);
+ * assert(massPerArea > 2 && massPerArea < 3.5);
  * ```
  */
 export function makePanel(recipe: PanelRecipe): PanelMake {
   check.object("recipe", recipe);
   check.count("plies on the mould side", recipe.pliesMould, 1);
   check.count("plies on the bag side", recipe.pliesBag, 1);
+  check.within("plies of both sides", recipe.pliesMould + recipe.pliesBag, { min: 2, max: 200 });
   check.positive("core thickness", recipe.coreThickness, "m");
+  checkMaterials(recipe);
   const along = check.oneOf("direction of the core", recipe.coreAlong ?? "x", ["x", "y"]);
   const { lamina, thickness, notes } = curedPly({
     reinforcement: recipe.reinforcement,
@@ -109,6 +124,18 @@ export function makePanel(recipe: PanelRecipe): PanelMake {
     massPerArea,
     notes: [...notes, ...stiffness.notes],
   });
+}
+
+function checkMaterials({ reinforcement, fibre, resin, core }: PanelRecipe): void {
+  for (const [name, value] of Object.entries({ reinforcement, fibre, resin, core })) {
+    check.object(name, value);
+  }
+  check.nonNegative("resin uptake of the core", core.resinUptake, "kg/m²");
+  const usual = check.object("typical of the reinforcement", reinforcement.typical).fibreFraction;
+  if (usual === undefined) return;
+  check.object("typical fibre fraction", usual);
+  check.fraction("low of the typical fibre fraction", usual.low);
+  check.fraction("high of the typical fibre fraction", usual.high);
 }
 
 function faceDesign(plies: Stack, lamina: Lamina): FaceDesign {
@@ -170,23 +197,40 @@ const NOTHING_ACTS = 1e9;
  *
  * @param recipe What it is made of.
  * @param task Sides [m], edges, loads, supports.
- * @param grid Places along each side; 9 if not given, an odd number has the middle.
+ * @param grid Places along each side; 2 to 50; 9 if not given, an odd number has the middle.
  * @returns Figures, ways to give, make-up.
  * @throws {InputError} If recipe or task cannot be meant.
  *
  * @example
  * ```ts
- * import { judgePanel, type PanelRecipe, type PanelTask } from "@laminate/notebooks/study";
- * import { InputError } from "@laminate/notebooks/check";
- * import { assertThrows } from "@std/assert";
+ * import { judgePanel } from "@laminate/notebooks/study";
+ * import { readCatalogue } from "@laminate/notebooks/records";
+ * import { allEdges } from "@laminate/notebooks/sandwich";
+ * import { assert } from "@std/assert";
  *
- * const run = () => judgePanel({ pliesMould: 1.5 } as PanelRecipe, {} as PanelTask);
- * assertThrows(run, InputError, "plies on the mould side is 1.5, must be a whole number");
+ * const { fibres, resins, reinforcements, cores } = await readCatalogue();
+ * const recipe = {
+ *   reinforcement: reinforcements.get("glass twill 200")!,
+ *   fibre: fibres.get("E-glass")!,
+ *   resin: resins.get("epoxy laminating slow")!,
+ *   fibreFraction: 0.4,
+ *   pliesMould: 2,
+ *   pliesBag: 2,
+ *   core: cores.get("PVC foam 80")!,
+ *   coreThickness: 0.01,
+ * };
+ * const loads = [{ kind: "uniform", pressure: 3000 }] as const;
+ * const task = { length: 0.6, width: 0.4, edges: allEdges("simple"), loads };
+ * const { figures, failures } = judgePanel(recipe, task, 5);
+ * assert(figures.deflection < 0.01);
+ * assert(failures[0]!.reserve === figures.reserve);
  * ```
  */
 export function judgePanel(recipe: PanelRecipe, task: PanelTask, grid = 9): PanelVerdict {
   const make = makePanel(recipe);
   check.object("task", task);
+  check.count("grid", grid, 2);
+  check.within("grid", grid, { min: 2, max: 50 });
   const panel: Panel = { ...task, stiffness: make.stiffness };
   const solution = solvePanel(panel);
   const field = panelField(solution, { x: grid, y: grid });

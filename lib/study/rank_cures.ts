@@ -75,14 +75,15 @@ export function rankCures(without: Cure, cures: readonly Cure[]): readonly Ranke
   check.list("cures", cures, 0);
   cures.forEach((cure, i) => checkCure(cure, `cure ${i + 1}`));
   const gained = cures.map((cure) => {
-    const gain = without.deflection / cure.deflection - 1;
-    const per = (added: number): number | undefined => added > 0 ? gain / added : undefined;
-    const addedMass = cure.mass - without.mass;
-    const addedCost = cure.cost - without.cost;
-    const addedTime = cure.time - without.time;
+    const gain = check.result("gain", without.deflection / cure.deflection - 1);
+    const per = (added: number): number | undefined =>
+      added > 0 ? check.result("gain", gain / added) : undefined;
+    const addedMass = check.result("mass added", cure.mass - without.mass, "kg");
+    const addedCost = check.result("cost added", cure.cost - without.cost);
+    const addedTime = check.result("time added", cure.time - without.time, "s");
     return {
       ...cure,
-      deflectionRatio: cure.deflection / without.deflection,
+      deflectionRatio: check.result("ratio", cure.deflection / without.deflection),
       gain,
       addedMass,
       addedCost,

@@ -93,7 +93,11 @@ export async function sweep<const C extends Choices, R>(
     }
     const choice = at(i);
     try {
-      points.push({ choice, result: evaluate(choice) });
+      const result = evaluate(choice);
+      if (typeof result === "number" && !Number.isFinite(result)) {
+        throw new RangeError(`the result is ${result}, must be a finite number`);
+      }
+      points.push({ choice, result });
     } catch (error) {
       faults.push({ choice, error: error instanceof Error ? error : new Error(String(error)) });
     }
@@ -133,7 +137,10 @@ export function combinations<const C extends Choices>(
   check.object("choices", choices);
   const names = Object.keys(choices);
   check.list("choices", names);
-  for (const name of names) check.list(name, choices[name] as readonly unknown[]);
+  for (const name of names) {
+    check.list(name, choices[name] as readonly unknown[])
+      .forEach((value, i) => checkNumbers(`${name}, value ${i + 1}`, value));
+  }
   const total = names.reduce((product, name) => product * choices[name]!.length, 1);
   check.within("number of combinations", total, { min: 1, max: MOST });
   return {
@@ -149,6 +156,15 @@ export function combinations<const C extends Choices>(
       return Object.fromEntries(names.map((name) => [name, choice[name]])) as Chosen<C>;
     },
   };
+}
+
+/** Refuses a number that is not finite, in a list or an object too. */
+function checkNumbers(name: string, value: unknown, depth = 0): void {
+  if (typeof value === "number") check.finite(name, value);
+  if (typeof value !== "object" || value === null || depth > 4) return;
+  for (const [key, entry] of Object.entries(value)) {
+    checkNumbers(`${name}, ${key}`, entry, depth + 1);
+  }
 }
 
 /** Lets other tasks run. A message, because a timer waits a millisecond and more. */

@@ -93,6 +93,7 @@ export function varianceShares<K extends string>(
   readonly stopped: boolean;
 } {
   check.object("spreads", spreads);
+  if (typeof model !== "function") check.refuse("model", model, "must be a function of the inputs");
   const names = Object.keys(spreads) as K[];
   check.list("spreads", names);
   check.within("number of inputs", names.length, { min: 1, max: 20 });
@@ -128,7 +129,7 @@ export function varianceShares<K extends string>(
   });
   return Object.freeze({
     mean: over(({ mean }) => mean).mean,
-    sd: Math.sqrt(over(({ variance }) => variance).mean),
+    sd: check.result("standard deviation", Math.sqrt(over(({ variance }) => variance).mean)),
     shares: shares.sort((a, b) => b.inAll - a.inAll),
     stopped: done.length < repeats,
   });

@@ -30,7 +30,10 @@ async function answerer(
   return async (input) => {
     if (typeof found !== "function") return { ok: false, message: trouble };
     try {
-      return { ok: true, result: await found(input) };
+      const result: unknown = await found(input);
+      return typeof result === "number" && !Number.isFinite(result)
+        ? { ok: false, message: `the result is ${result}` }
+        : { ok: true, result };
     } catch (error) {
       return { ok: false, message: error instanceof Error ? error.message : String(error) };
     }
