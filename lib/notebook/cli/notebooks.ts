@@ -94,7 +94,8 @@ async function partFolder(part: string, from: string, notebooks: string): Promis
 }
 
 /** The answers and where to look, for the end of a run. */
-export function summary(run: FolderRun, { entries, stale }: FolderResult): string {
+export function summary(run: FolderRun, result: FolderResult): string {
+  const { entries, stale, noIndex } = result;
   const lines = [""];
   for (const { name, title, answer, failure } of entries) {
     lines.push(`${title}`);
@@ -102,7 +103,8 @@ export function summary(run: FolderRun, { entries, stale }: FolderResult): strin
     else lines.push(`  ${answer ?? "(this notebook states no answer)"}`);
     if (run.out !== undefined && failure === undefined) lines.push(`  ${join(run.out, name)}.html`);
   }
-  if (run.out !== undefined) lines.push("", `All answers: ${join(run.out, "index.html")}`);
+  if (noIndex !== undefined) lines.push("", `NO INDEX: ${noIndex}`);
+  else if (run.out !== undefined) lines.push("", `All answers: ${join(run.out, "index.html")}`);
   for (const name of stale) {
     lines.push(
       `${name}: stored outputs differ from fresh ones; deno task notebooks:store renews them`,
@@ -126,7 +128,7 @@ async function main(): Promise<number> {
     const result = await runFolder(run);
     print(summary(run, result));
     const failed = result.entries.some(({ failure }) => failure !== undefined);
-    return failed || result.stale.length > 0 ? 1 : 0;
+    return failed || result.stale.length > 0 || result.noIndex !== undefined ? 1 : 0;
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
     console.error(`${error.message}\ndeno task notebooks --help shows what there is.`);

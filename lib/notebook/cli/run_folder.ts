@@ -33,6 +33,8 @@ export interface FolderResult {
   readonly entries: readonly IndexEntry[];
   /** Notebooks whose stored outputs differ from fresh ones; found only by `check`. */
   readonly stale: readonly string[];
+  /** Why there is no index of the pages, where it could not be written. */
+  readonly noIndex?: string;
 }
 
 /** Runs the notebooks of a folder one after the other, and writes what was asked for. */
@@ -43,10 +45,13 @@ export async function runFolder(run: FolderRun): Promise<FolderResult> {
     const entry = await runOne(name, run, () => stale.push(name));
     entries.push(entry);
   }
-  if (run.out !== undefined) {
+  if (run.out === undefined) return { entries, stale };
+  try {
     await writeWhole(join(run.out, "index.html"), indexPage(entries, run.part));
+    return { entries, stale };
+  } catch (error) {
+    return { entries, stale, noIndex: error instanceof Error ? error.message : String(error) };
   }
-  return { entries, stale };
 }
 
 async function runOne(name: string, run: FolderRun, onStale: () => void): Promise<IndexEntry> {

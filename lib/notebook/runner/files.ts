@@ -2,14 +2,16 @@ import { dirname, join } from "node:path";
 
 /** Writes a file beside its place and moves it there, so that nobody reads half a file. */
 export async function writeWhole(path: string, text: string): Promise<void> {
-  await Deno.mkdir(dirname(path), { recursive: true });
   const beside = `${path}.${crypto.randomUUID().slice(0, 8)}.tmp`;
   try {
+    await Deno.mkdir(dirname(path), { recursive: true });
     await Deno.writeTextFile(beside, text);
     await Deno.rename(beside, path);
   } catch (error) {
-    await removeIfThere(beside);
-    throw error;
+    // Where even this fails, the first reason is the one to tell.
+    await removeIfThere(beside).catch(() => {});
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new Error(`cannot write ${path}: ${reason}`, { cause: error });
   }
 }
 

@@ -98,7 +98,9 @@ function endedText(code: number, stderr: string): string {
   const last = stderr.split("\n").filter((line) =>
     !/^(Warning "deno jupyter"|Download )/.test(line)
   );
-  return [`the kernel ended in it, exit code ${code}`, ...last].join("\n").trimEnd();
+  // 128 and the number of the signal; 9 is what a system short of memory sends.
+  const killed = code === 137 ? ": it was killed, as a machine short of memory does" : "";
+  return [`the kernel ended in it, exit code ${code}${killed}`, ...last].join("\n").trimEnd();
 }
 
 /** The kernel says "Execution failed" and no more of a cell that it could not compile. */
