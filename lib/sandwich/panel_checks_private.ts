@@ -14,7 +14,11 @@ export function checkPanel(check: Checks, panel: Panel): void {
 /** Refuses a bending or shear stiffness that a load could gain energy from. */
 export function checkStiffness(check: Checks, stiffness: PanelStiffness): void {
   check.object("stiffness", stiffness);
-  check.list("notes of the stiffness", stiffness.notes, 0);
+  check.list("notes of the stiffness", stiffness.notes, 0).forEach((note, i) => {
+    if (typeof note !== "string") {
+      check.refuse(`note ${i + 1} of the stiffness`, note, "must be text");
+    }
+  });
   const D11 = check.positive("D11", stiffness.D11, "N·m");
   const D22 = check.positive("D22", stiffness.D22, "N·m");
   const D66 = check.positive("D66", stiffness.D66, "N·m");

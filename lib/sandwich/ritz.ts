@@ -63,7 +63,7 @@ export interface PanelReactions {
 export interface RitzSolution {
   /** The state at a place x, y [m]. */
   at(x: number, y: number): PanelPoint;
-  /** What holds the panel. */
+  /** What holds the panel; computed when first asked for. */
   readonly reactions: PanelReactions;
   /** Degree of the polynomials. */
   readonly degree: number;
@@ -127,6 +127,7 @@ export function ritzPanel(panel: Panel, degree = USUAL_DEGREE): RitzSolution {
   const loads = separableLoads(check, panel);
   const fine = solveDegree(panel, loads, degree);
   const coarse = solveDegree(panel, loads, degree - 2);
+  let reactions: PanelReactions | undefined;
   const change = fine.work === 0 ? 0 : Math.abs((fine.work - coarse.work) / fine.work);
   return Object.freeze({
     at(x: number, y: number): PanelPoint {
@@ -136,7 +137,9 @@ export function ritzPanel(panel: Panel, degree = USUAL_DEGREE): RitzSolution {
       check.result("deflection", point.deflection, "m");
       return Object.freeze(point);
     },
-    reactions: reactionsOf(fine),
+    get reactions(): PanelReactions {
+      return reactions ??= reactionsOf(fine);
+    },
     degree,
     change,
     notes: notesOf(panel, change),
