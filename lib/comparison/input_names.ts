@@ -40,3 +40,41 @@ export function fibreModulusInput({ name }: Pick<Fibre, "name">): string {
 export function coreShearModulusInput({ name }: Pick<Core, "name">): string {
   return `shear modulus of ${name}`;
 }
+
+const AS_LAID = " as laid";
+
+/**
+ * Name of a fibre's own row, which carries its modulus as a crew lays it.
+ *
+ * @param name Name of the fibre.
+ * @returns The name, marked as laid once.
+ *
+ * @example
+ * ```ts
+ * import { asLaid } from "@laminate/notebooks/comparison";
+ * import { assertEquals } from "@std/assert";
+ *
+ * assertEquals(asLaid(asLaid("E-glass")), "E-glass as laid");
+ * ```
+ */
+export function asLaid(name: string): string {
+  return name.endsWith(AS_LAID) ? name : `${name}${AS_LAID}`;
+}
+
+/**
+ * Whether a fibre's row is a crew's own.
+ *
+ * @param fibre The fibre.
+ * @returns True for a row named as laid.
+ *
+ * @example
+ * ```ts
+ * import { isAsLaid } from "@laminate/notebooks/comparison";
+ * import { assertEquals } from "@std/assert";
+ *
+ * assertEquals(isAsLaid({ name: "E-glass" }), false);
+ * ```
+ */
+export function isAsLaid({ name }: Pick<Fibre, "name">): boolean {
+  return name.endsWith(AS_LAID);
+}

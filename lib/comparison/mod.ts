@@ -3,6 +3,7 @@
  *
  * @module
  */
+export * from "./beam_evidence.ts";
 export * from "./beam_readings.ts";
 export * from "./bending_test.ts";
 export * from "./beside_prediction.ts";
@@ -15,19 +16,25 @@ export * from "./hysteresis.ts";
 export * from "./input_names.ts";
 export * from "./joint_region.ts";
 export * from "./layup_code.ts";
+export * from "./layup_day.ts";
 export * from "./layup_design.ts";
 export * from "./layup_inputs.ts";
 export * from "./layup_orders.ts";
+export * from "./learn_from_records.ts";
+export * from "./learn_materials.ts";
+export * from "./learned_cloth.ts";
 export * from "./machine_compliance.ts";
+export * from "./mount_check.ts";
 export * from "./multi_span.ts";
 export * from "./one_span.ts";
+export * from "./own_materials.ts";
 export * from "./planned_reading.ts";
 export * from "./predicted_bending.ts";
 export * from "./resized_panel.ts";
 export * from "./rigidities.ts";
-export * from "./strip_load.ts";
 export * from "./stiffened_panel.ts";
 export * from "./straightness.ts";
+export * from "./strip_load.ts";
 export * from "./supported_panel.ts";
 export * from "./toe.ts";
 export * from "./varied_layup.ts";

@@ -108,6 +108,11 @@ export const properties: Readonly<Record<MaterialTable, Readonly<Record<string, 
   fillers,
 };
 
+/** Names of a table's columns that hold words. */
+export function wordsOf(table: MaterialTable): readonly string[] {
+  return Object.keys(words[table]);
+}
+
 /** The columns of a table: each property has its usual range beside it. */
 export function columnsOf(table: MaterialTable): Columns {
   const columns: Record<string, Column> = { name: textColumn(), ...words[table] };
