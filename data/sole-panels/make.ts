@@ -299,7 +299,7 @@ epoxy laminating slow,18,3.6,0.3,4,40,100,25,10,168,980,0.15,78,430,two lay and 
 
 const MOUNTS =
   `mount,layup,place,added_plies,load_N,pull_N,load_factor,fitting_factor,bolts,bolt_diameter_mm,hole_diameter_mm,width_mm,edge_distance_mm,washer_diameter_mm,potting_diameter_mm,note
-foot stretcher,sole,bolted bracket,5,900,250,3,1.15,2,6,6.2,80,25,24,22,
+foot stretcher,sole,bolted bracket,5,900,250,3,1.15,2,6,6.2,80,25,24,30,
 stay eye,sole,bolted bracket,2,1400,600,3,1.15,2,6,6.2,60,16,18,,as first drawn
 `;
 

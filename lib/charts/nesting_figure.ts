@@ -44,9 +44,9 @@ export interface NestingData {
   readonly unit: AxisUnit;
 }
 
-const MARGIN = { left: 64, right: 24, top: 14, bottom: 46 } as const;
+const MARGIN = { left: 64, right: 24, top: 30, bottom: 46 } as const;
 /** Taller than this, a sketch pushes the words off the page [px]. */
-const TALLEST = 340;
+const TALLEST = 150;
 /** Gap between sheets, a share of their length. */
 const GAP = 0.06;
 
@@ -127,12 +127,12 @@ export function nestingFigure(data: NestingData, finding: Finding): SVGSVGElemen
       domain: [0, shown(total)],
       label: axisLabel(sheets > 1 ? "along the sheets" : "along", data.unit),
       labelAnchor: "center",
-      ticks: 6,
+      ticks: Math.max(2, Math.round(scale * total / 80)),
     },
     y: {
       domain: [0, shown(stock.width)],
       label: axisLabel("across", data.unit),
-      ticks: Math.max(2, Math.round(scale * stock.width / 60)),
+      ticks: Math.max(2, Math.round(scale * stock.width / 40)),
     },
     marks: [
       Plot.rect(blanks, {

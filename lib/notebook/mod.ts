@@ -8,6 +8,7 @@
 export * from "./display.ts";
 export * from "./progress.ts";
 export * from "./prose.ts";
+export * from "./printed_sheet.ts";
 export * from "./table.ts";
 export * from "./inputs.ts";
 export * from "./figure.ts";

@@ -1,5 +1,6 @@
-import type { Fault } from "../check/mod.ts";
+import { checksFor, type Fault } from "../check/mod.ts";
 import type { Resin } from "../materials/mod.ts";
+import { type Dimension, readQuantity } from "../quantity/mod.ts";
 import type { Catalogue } from "./catalogue.ts";
 import { noteColumn, numberColumn, optional, textColumn } from "./column.ts";
 import { byLine, defined, known, type PartContext, type PartFile } from "./_part_file.ts";
@@ -37,6 +38,89 @@ export interface WorkshopRecord {
   readonly altitude?: number;
   /** Remark. */
   readonly note?: string;
+}
+
+/** A workshop in words, each quantity with its unit: what stands in for a missing `workshop.csv`. */
+export interface WorkshopInWords {
+  /** Temperature of workshop and resin, such as `18 °C`. */
+  readonly temperature: string;
+  /** Area of cloth that the crew lays and wets in an hour. */
+  readonly laidPerHour: string;
+  /** By how much the crew may be faster or slower, a share [1]. */
+  readonly rateSpread: number;
+  /** Time to weigh and mix a pot. */
+  readonly mixingTime: string;
+  /** Pot life on the sheet. */
+  readonly potLife: string;
+  /** Mass for which the sheet gives it. */
+  readonly potMass: string;
+  /** Temperature for which the sheet gives its times. */
+  readonly sheetTemperature: string;
+  /** Time until a part can be handled. */
+  readonly handlingTime: string;
+  /** Time until full strength. */
+  readonly fullCureTime: string;
+  /** Density of the hardener. */
+  readonly hardenerDensity: string;
+  /** Resin lost over resin mixed [1]. */
+  readonly loss: number;
+  /** What the gauge of the bag shows below the pressure outside; none without bag. */
+  readonly vacuum?: string;
+  /** Height above the sea. */
+  readonly altitude?: string;
+}
+
+const check = checksFor("read the workshop");
+
+/**
+ * The record of a workshop from words, where a part folder has no `workshop.csv`.
+ *
+ * Each text is read with its unit into SI
+ *
+ * Range: as `readQuantity`.
+ *
+ * Source: none.
+ *
+ * @param resin The resin that is used.
+ * @param words Each quantity as a text with its unit.
+ * @returns The record.
+ * @throws {InputError} If a text is no quantity of its kind.
+ *
+ * @example
+ * ```ts
+ * import { readCatalogue, workshopInWords } from "@laminate/notebooks/records";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const { resins } = await readCatalogue();
+ * const record = workshopInWords(resins.get("epoxy laminating slow")!, {
+ *   temperature: "18 °C", laidPerHour: "3.6 m²", rateSpread: 0.3, mixingTime: "4 min",
+ *   potLife: "40 min", potMass: "100 g", sheetTemperature: "25 °C", handlingTime: "10 h",
+ *   fullCureTime: "168 h", hardenerDensity: "980 kg/m³", loss: 0.15,
+ * });
+ * assertAlmostEquals(record.temperature, 291.15, 1e-9);
+ * ```
+ */
+export function workshopInWords(resin: Resin, words: WorkshopInWords): WorkshopRecord {
+  check.object("resin", resin);
+  const { rateSpread, loss, vacuum, altitude } = check.object("words", words);
+  const read = (name: Exclude<keyof WorkshopInWords, "rateSpread" | "loss">, kind: Dimension) =>
+    readQuantity(check.text(name, words[name] as string), kind);
+  return defined({
+    resin,
+    temperature: read("temperature", "temperature"),
+    laidPerHour: read("laidPerHour", "area"),
+    rateSpread: check.fraction("spread of the rate", rateSpread),
+    mixingTime: read("mixingTime", "time"),
+    potLife: read("potLife", "time"),
+    potMass: read("potMass", "mass"),
+    sheetTemperature: read("sheetTemperature", "temperature"),
+    handlingTime: read("handlingTime", "time"),
+    fullCureTime: read("fullCureTime", "time"),
+    hardenerDensity: read("hardenerDensity", "density"),
+    loss: check.fraction("loss", loss),
+    vacuum: vacuum === undefined ? undefined : read("vacuum", "pressure"),
+    altitude: altitude === undefined ? undefined : read("altitude", "length"),
+  });
 }
 
 const columnsFor = ({ resins }: Catalogue) =>

@@ -15,6 +15,7 @@ export type {
   Misreading,
   Mix,
   MixDensities,
+  Skim,
 } from "../filler/mod.ts";
 export * from "./atmosphere.ts";
 export * from "./vacuum.ts";
@@ -39,3 +40,4 @@ export * from "./cautions.ts";
 export * from "./clock.ts";
 export * from "./day_task.ts";
 export * from "./day_plan.ts";
+export * from "./day_costs.ts";

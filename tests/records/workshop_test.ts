@@ -1,5 +1,5 @@
 import { InputError } from "@laminate/notebooks/check";
-import { partFromFiles, type PartRecord } from "@laminate/notebooks/records";
+import { partFromFiles, type PartRecord, workshopInWords } from "@laminate/notebooks/records";
 import { assertEquals, assertThrows } from "@std/assert";
 import { assertClose } from "../close.ts";
 import { catalogue, folder } from "./_folder.ts";
@@ -53,6 +53,38 @@ Deno.test("a resin told twice, an unknown one, a cure before handling and a slip
   ]);
   const twice = "\nsticky,18,3,0.3,4,40,100,25,10,168,980,0.15".repeat(2);
   assertEquals(faults({ "workshop.csv": HEAD + twice }), ["workshop.csv 3 resin"]);
+});
+
+Deno.test("a workshop in words is the same record, and a bad word is named", () => {
+  const { workshop } = read({
+    "workshop.csv": `${HEAD}\nsticky,20,3,0.3,4,40,100,25,10,168,980,0.15\n`,
+  });
+  const words = {
+    temperature: "68 °F",
+    laidPerHour: "30000 cm²",
+    rateSpread: 0.3,
+    mixingTime: "240 s",
+    potLife: "40 min",
+    potMass: "0.1 kg",
+    sheetTemperature: "25 °C",
+    handlingTime: "10 h",
+    fullCureTime: "168 h",
+    hardenerDensity: "980 kg/m³",
+    loss: 0.15,
+  };
+  const said = workshopInWords(catalogue.resins.get("sticky")!, words);
+  assertEquals(Object.keys(said), Object.keys(workshop![0]!));
+  for (const [name, value] of Object.entries(workshop![0]!)) {
+    const other = said[name as keyof typeof said];
+    if (typeof value === "number") assertClose(other as number, value, { relative: 1e-13 });
+    else assertEquals(other, value);
+  }
+  for (const wrong of [{ potLife: "40 g" }, { potMass: "" }, { loss: 2 }]) {
+    assertThrows(
+      () => workshopInWords(catalogue.resins.get("sticky")!, { ...words, ...wrong }),
+      InputError,
+    );
+  }
 });
 
 const MOUNTS = "mount,layup,place,added_plies,load_N,load_factor,fitting_factor,bolts," +

@@ -81,6 +81,10 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
 .notebooks > li { margin: 0 0 1.4rem; }
 .notebooks h2 { border: 0; margin: 0 0 .3rem; padding: 0; }
 .failed { border-left-color: var(--warn); background: var(--warn-ground); }
+.sheet { margin: 1.5rem 0; padding: .2rem 1rem 1rem; border: 1px solid var(--line); background: var(--card); }
+.sheet > h2 { margin-top: .8rem; padding-top: 0; border: 0; }
+.checklist ul { list-style: none; padding-left: 0; }
+.checklist li { padding-left: 1.6em; text-indent: -1.6em; }
 @media screen and (max-width: 40rem) {
   .sliders label { grid-template-columns: minmax(0, 1fr) auto; gap: 0 .8rem; }
   .sliders input { grid-row: 2; grid-column: 1 / -1; }
@@ -106,5 +110,22 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
   thead { display: table-header-group; }
   tr, .answer { break-inside: avoid; }
   h2 { margin-top: 1.4rem; }
+  body:has(.sheet) > :is(header, nav, footer), body:has(.sheet) main > :not(.sheet) { display: none; }
+  .sheet { margin: 0; padding: 0; border: 0; background: none; font-size: 12pt; line-height: 1.3; }
+  .sheet table { font-size: 12pt; line-height: 1.25; width: 100%; }
+  .sheet > h2 { font-size: 17pt; margin: 0 0 .3rem; }
+  .sheet caption, .sheet figcaption { color: inherit; font-size: 12pt; font-weight: 600; padding: 0 0 .1rem; break-after: avoid; }
+  .sheet th, .sheet td { padding: .22rem .7rem .22rem 0; border-color: #888; }
+  .sheet th:last-child, .sheet td:last-child { padding-right: 0; }
+  .sheet .scroll, .sheet figure, .sheet .caution, .sheet .checklist, .sheet .note { margin: .55rem 0; }
+  .sheet .caution, .sheet .note { padding: .15rem .7rem; border-width: 1.5pt; }
+  .sheet .note { border-width: 0 0 0 3pt; }
+  .sheet p, .sheet ul { margin: .2rem 0; }
+  .sheet li { margin: .12rem 0; }
+  .sheet .checklist, .sheet .note { break-inside: avoid; }
+  .sheet-a4 { page: sheet-a4; }
+  .sheet-letter { page: sheet-letter; }
 }
+@page sheet-a4 { size: A4; margin: 12mm 14mm; }
+@page sheet-letter { size: letter; margin: 12mm 14mm; }
 `.trim();
