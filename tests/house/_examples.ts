@@ -1,40 +1,62 @@
 /**
- * Arguments that can be meant, taken from the examples in the documentation: each example is run
- * with every function of the library replaced by one that notes what it is called with.
+ * Arguments that can be meant, taken from the examples in the documentation and from the notebooks:
+ * their code is run with every function of the library replaced by one that notes what it is called
+ * with.
  *
  * @module
  */
+import { join } from "@std/path";
+import { parseNotebook } from "../../lib/notebook/runner/notebook_file.ts";
 import type { DocFunction } from "./_doc.ts";
+import { ROOT } from "./_source.ts";
 
 /** Argument lists by the name of the function. */
 export type Calls = ReadonlyMap<string, readonly (readonly unknown[])[]>;
 
-const IMPORT =
-  /import\s+(type\s+)?(\{[^}]*\}|\*\s+as\s+\w+)\s+from\s+"@laminate\/notebooks\/(\w+)";?/g;
+type Noted = Map<string, unknown[][]>;
 
-/** Runs the examples of a room; what each function of the library was called with. */
+const IMPORT =
+  /import\s+(type\s+)?(\{[^}]*\}|\*\s+as\s+\w+)\s+from\s+"@laminate\/notebooks(?:\/(\w+))?";?/g;
+
+/** What the functions of the library are called with in the examples of some of them. */
 export async function callsInExamples(functions: readonly DocFunction[]): Promise<Calls> {
-  const calls = new Map<string, unknown[][]>();
-  const rooms: Record<string, Record<string, unknown>> = {};
-  Reflect.set(globalThis, "__laminateRooms", rooms);
+  const calls: Noted = new Map();
   for (const { examples } of functions) {
-    for (const example of examples) {
-      for (const [, , , room] of example.matchAll(IMPORT)) {
-        rooms[room!] ??= noting(await import(`../../lib/${room}/mod.ts`), calls);
-      }
-      const code = example.replace(
-        IMPORT,
-        (_, type, names: string, room) =>
-          type === undefined
-            ? `const ${withoutTypes(names)} = globalThis.__laminateRooms.${room};`
-            : "",
-      );
-      // An example that fails is told by the gate's step that runs them all.
-      await import(`data:application/typescript,${encodeURIComponent(code)}`).catch(() => {});
-    }
+    for (const example of examples) await runNoted(example, calls);
   }
-  Reflect.deleteProperty(globalThis, "__laminateRooms");
   return calls;
+}
+
+/** What they are called with in the project's notebooks. */
+export async function callsInNotebooks(): Promise<Calls> {
+  const calls: Noted = new Map();
+  const folder = join(ROOT, "notebooks");
+  for (const { name } of Deno.readDirSync(folder)) {
+    if (!name.endsWith(".ipynb")) continue;
+    const { cells } = parseNotebook(Deno.readTextFileSync(join(folder, name)), name);
+    const code = cells.filter((cell) => cell.cell_type === "code").map(({ source }) => source);
+    // The demonstration part lies beside the notebooks' folder.
+    await runNoted(code.join("\n").replaceAll('"../data', `"${join(ROOT, "data")}`), calls);
+  }
+  return calls;
+}
+
+async function runNoted(code: string, calls: Noted): Promise<void> {
+  const rooms: Record<string, unknown> = {};
+  for (const [, , , room = ""] of code.matchAll(IMPORT)) {
+    rooms[room] ??= noting(await import(join(ROOT, "lib", room, "mod.ts")), calls);
+  }
+  Reflect.set(globalThis, "__laminateRooms", rooms);
+  const ready = code.replace(
+    IMPORT,
+    (_, type, names: string, room = "") =>
+      type === undefined
+        ? `const ${withoutTypes(names)} = globalThis.__laminateRooms["${room}"];`
+        : "",
+  );
+  // Code that fails is told by those steps of the gate that run it for its own sake.
+  await import(`data:application/typescript,${encodeURIComponent(ready)}`).catch(() => {});
+  Reflect.deleteProperty(globalThis, "__laminateRooms");
 }
 
 function withoutTypes(names: string): string {
@@ -42,11 +64,11 @@ function withoutTypes(names: string): string {
 }
 
 /** Most calls of one function that are kept. */
-const MOST = 40;
+const MOST = 20;
 
 function noting(
   module: Readonly<Record<string, unknown>>,
-  calls: Map<string, unknown[][]>,
+  calls: Noted,
 ): Record<string, unknown> {
   return Object.fromEntries(
     Object.entries(module).map(([name, value]) => {

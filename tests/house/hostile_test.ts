@@ -1,7 +1,7 @@
 import { assertEquals } from "@std/assert";
 import { attack, type Findings, startWatch } from "./_attack.ts";
 import { documented, functionsAmong, type Symbols } from "./_doc.ts";
-import { callsInExamples } from "./_examples.ts";
+import { type Calls, callsInExamples, callsInNotebooks } from "./_examples.ts";
 
 /** How often each function is called at least. */
 const RUNS = Number(Deno.env.get("HOSTILE_RUNS") ?? 150);
@@ -18,6 +18,8 @@ const symbols: Symbols = new Map(
   [...rooms.values()].flat().map((symbol) => [symbol.name, symbol]),
 );
 
+let inNotebooks: Promise<Calls> | undefined;
+
 for (const [room, exported] of rooms) {
   const functions = functionsAmong(exported).filter(({ name }) => !OUTSIDE.includes(name));
   if (functions.length === 0) continue;
@@ -25,13 +27,14 @@ for (const [room, exported] of rooms) {
   Deno.test(`${room}: no input brings out NaN, Infinity or anything but an InputError`, async () => {
     const module = await import(`../../lib/${room}/mod.ts`);
     const known = await callsInExamples(functions);
+    const more = await (inNotebooks ??= callsInNotebooks());
     const found: Findings[] = [];
     const watch = startWatch();
     for (const each of functions) {
       found.push(
         await attack(each, {
           call: module[each.name],
-          known: known.get(each.name) ?? [],
+          known: [...known.get(each.name) ?? [], ...more.get(each.name) ?? []],
           symbols,
           runs,
           watch,
