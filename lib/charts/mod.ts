@@ -9,6 +9,8 @@
 export type { AxisUnit, Finding } from "./_figure.ts";
 export * from "./bars_figure.ts";
 export * from "./choice_map_figure.ts";
+export * from "./control_chart_figure.ts";
+export * from "./crossing_strips_figure.ts";
 export * from "./envelope_figure.ts";
 export * from "./front_figure.ts";
 export * from "./intervals_figure.ts";

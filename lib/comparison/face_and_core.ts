@@ -1,12 +1,16 @@
 import { checksFor } from "../check/mod.ts";
-import { findRoot } from "../numeric/mod.ts";
-import { sandwichSection } from "../sandwich/mod.ts";
 import {
   type Correlation,
   type Propagated,
   propagateTogether,
   type Uncertain,
 } from "../statistics/mod.ts";
+import {
+  coreRigidityOf,
+  faceModulusOf,
+  type SectionShape,
+  shearAreaOf,
+} from "./_measured_section.ts";
 import type { Rigidities } from "./rigidities.ts";
 
 const check = checksFor("tell face from core");
@@ -93,10 +97,13 @@ export function faceAndCore(rigidities: Rigidities, beam: MeasuredBeam): FaceAnd
   check.positive("ratio of the moduli", moduliRatio);
   check.nonNegative("core modulus", coreE, "Pa");
   const { results, correlations } = propagateTogether(
-    (values: Readonly<Record<string, number>>) => ({
-      faceE: faceModulus(values, { moduliRatio, coreE }),
-      coreG: coreShearModulus(values),
-    }),
+    (values: Values) => {
+      const shape = shapeAt(values, { moduliRatio, coreE });
+      return {
+        faceE: faceModulus(values, shape),
+        coreG: values["shear stiffness"]! / shearAreaOf(shape),
+      };
+    },
     inputs,
     { correlations: together(rigidities) },
   );
@@ -142,46 +149,26 @@ function together({ correlation }: Rigidities): readonly Correlation[] {
 
 type Values = Readonly<Record<string, number>>;
 
-function thicknesses(values: Values): {
-  readonly core: number;
-  readonly top: number;
-  readonly bottom: number;
-} {
+function shapeAt(
+  values: Values,
+  { moduliRatio, coreE }: { readonly moduliRatio: number; readonly coreE: number },
+): SectionShape {
   const top = values["top face thickness"]!;
   return {
+    ...{ moduliRatio, coreE, top },
+    width: values["width"]!,
     core: values["core thickness"]!,
-    top,
     bottom: values["bottom face thickness"] ?? top,
   };
 }
 
-function coreShearModulus(values: Values): number {
-  const { core, top, bottom } = thicknesses(values);
-  const d = core + (top + bottom) / 2;
-  return values["shear stiffness"]! * core / (values["width"]! * d * d);
-}
-
 /** The modulus of the top face at which the exact section is as stiff as measured. */
-function faceModulus(
-  values: Values,
-  { moduliRatio, coreE }: { readonly moduliRatio: number; readonly coreE: number },
-): number {
-  const { core, top, bottom } = thicknesses(values);
-  const width = values["width"]!;
+function faceModulus(values: Values, shape: SectionShape): number {
   const D = values["flexural rigidity"]!;
-  const rigidityAt = (E: number, helping: number): number =>
-    sandwichSection({
-      width,
-      topFace: { thickness: top, E },
-      bottomFace: { thickness: bottom, E: moduliRatio * E },
-      core: { thickness: core, E: helping, G: 1 },
-    }).flexuralRigidity;
-  // Without the core's help D goes as E; with it E is less.
-  const most = D / rigidityAt(1, 0);
-  if (coreE === 0) return most;
-  const helped = coreE * width * core ** 3 / 12;
-  if (!(D > helped)) {
-    check.refuse("flexural rigidity", D, `must be above the core's own, ${helped} N·m²`);
-  }
-  return findRoot((E) => rigidityAt(E, coreE) / D - 1, { from: 1e-9 * most, to: most });
+  return faceModulusOf(D, shape) ??
+    check.refuse(
+      "flexural rigidity",
+      D,
+      `must be above the core's own, ${coreRigidityOf(shape)} N·m²`,
+    );
 }

@@ -3,6 +3,7 @@
  *
  * @module
  */
+export * from "./allowed_moduli.ts";
 export * from "./beam_evidence.ts";
 export * from "./beam_readings.ts";
 export * from "./bending_test.ts";
@@ -33,11 +34,13 @@ export * from "./predicted_bending.ts";
 export * from "./resized_panel.ts";
 export * from "./rigidities.ts";
 export * from "./stiffened_panel.ts";
+export * from "./section_moduli.ts";
 export * from "./straightness.ts";
 export * from "./strip_load.ts";
 export * from "./supported_panel.ts";
 export * from "./toe.ts";
 export * from "./varied_layup.ts";
 export * from "./ways_to_give.ts";
+export * from "./with_materials.ts";
 export * from "./weighed_parts.ts";
 export type { LoadReadings } from "./_readings.ts";

@@ -17,6 +17,7 @@ import {
   predictBending,
   weighedRecord,
   withArealWeight,
+  withMaterials,
 } from "../../lib/comparison/mod.ts";
 import { randomGenerator } from "../../lib/numeric/mod.ts";
 import {
@@ -181,6 +182,13 @@ Deno.test("own rows: what was learned, its range, its evidence; the rest as in t
   assertEquals([core.density, core.shearModulusL === core.shearModulusW], [80, true]);
   const layer = layups.get("sole")!.layers[0]!;
   assertEquals(layer.kind === "reinforcement" && layer.fibre.name, "E-glass as laid");
+});
+
+Deno.test("a schedule laid in other materials is the one that a folder with those rows reads", async () => {
+  const own = await withOwnRows(ownMaterialFiles(learnFromRecords({ weighings, loadTests })));
+  assertEquals(withMaterials(sole, own.catalogue), own.layups.get("sole")!);
+  const bare = { ...own.catalogue, cores: new Map() };
+  assertThrows(() => withMaterials(sole, bare), InputError, "must be in the catalogue");
 });
 
 Deno.test("learning from own rows again is remarked: evidence must not count twice", async () => {

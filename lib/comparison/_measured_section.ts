@@ -1,0 +1,45 @@
+import { findRoot } from "../numeric/mod.ts";
+import { sandwichSection } from "../sandwich/mod.ts";
+
+/** The shape of a sandwich beam, without uncertainties. */
+export interface SectionShape {
+  readonly width: number;
+  readonly core: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** Modulus of the bottom face over that of the top [1]. */
+  readonly moduliRatio: number;
+  /** In-plane modulus of the core [Pa]. */
+  readonly coreE: number;
+}
+
+/** Flexural rigidity for a modulus of the top face [N·m²]. */
+export function rigidityOf(E: number, shape: SectionShape): number {
+  const { width, core, top, bottom, moduliRatio, coreE } = shape;
+  return sandwichSection({
+    width,
+    topFace: { thickness: top, E },
+    bottomFace: { thickness: bottom, E: moduliRatio * E },
+    core: { thickness: core, E: coreE, G: 1 },
+  }).flexuralRigidity;
+}
+
+/** Modulus of the top face for a flexural rigidity; undefined where the core alone has more [Pa]. */
+export function faceModulusOf(D: number, shape: SectionShape): number | undefined {
+  // Without the core's help D goes as E; with it E is less.
+  const most = D / rigidityOf(1, { ...shape, coreE: 0 });
+  if (shape.coreE === 0) return most;
+  if (!(D > coreRigidityOf(shape))) return undefined;
+  return findRoot((E) => rigidityOf(E, shape) / D - 1, { from: 1e-9 * most, to: most });
+}
+
+/** What the core alone has of a flexural rigidity [N·m²]. */
+export function coreRigidityOf({ coreE, width, core }: SectionShape): number {
+  return coreE * width * core ** 3 / 12;
+}
+
+/** Shear stiffness for each pascal of the core's shear modulus, b d²/c [m²]. */
+export function shearAreaOf({ width, core, top, bottom }: SectionShape): number {
+  const d = core + (top + bottom) / 2;
+  return width * d * d / core;
+}
