@@ -46,7 +46,7 @@ export interface NestingData {
 
 const MARGIN = { left: 64, right: 24, top: 30, bottom: 46 } as const;
 /** Taller than this, a sketch pushes the words off the page [px]. */
-const TALLEST = 150;
+const TALLEST = 120;
 /** Gap between sheets, a share of their length. */
 const GAP = 0.06;
 
@@ -127,7 +127,9 @@ export function nestingFigure(data: NestingData, finding: Finding): SVGSVGElemen
       domain: [0, shown(total)],
       label: axisLabel(sheets > 1 ? "along the sheets" : "along", data.unit),
       labelAnchor: "center",
-      ticks: Math.max(2, Math.round(scale * total / 80)),
+      // On a short roll there is room for its two ends alone.
+      ticks: scale * total < 140 ? [0, shown(total)] : Math.round(scale * total / 90),
+      tickFormat: (value: number) => String(Number(value.toPrecision(3))),
     },
     y: {
       domain: [0, shown(stock.width)],

@@ -123,6 +123,8 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
   .sheet p, .sheet ul { margin: .2rem 0; }
   .sheet li { margin: .12rem 0; }
   .sheet .checklist, .sheet .note { break-inside: avoid; }
+  .sheet thead { break-after: avoid; }
+  .sheet tbody tr:first-child { break-before: avoid; }
   .sheet-a4 { page: sheet-a4; }
   .sheet-letter { page: sheet-letter; }
 }
