@@ -139,6 +139,11 @@ export function curedPly(recipe: PlyRecipe): CuredPly {
 function recipeNotes({ reinforcement, fibreVolumeFraction: Vf }: PlyRecipe): readonly string[] {
   const notes: string[] = [];
   const usual = reinforcement.typical?.fibreFraction;
+  if (usual !== undefined) {
+    check.object("usual fibre fraction", usual);
+    check.finite("least usual fibre fraction", usual.low);
+    check.finite("largest usual fibre fraction", usual.high);
+  }
   if (Vf > CROWDED) {
     notes.push(
       `A fibre volume fraction of ${Vf.toFixed(2)} is more than vacuum alone presses together: ` +

@@ -81,7 +81,9 @@ export function judgeAnswer(exercise: Exercise, text: string): Judgement {
     check.refuse("answer of the exercise", answer, "must not be 0: nothing can be near it");
   }
   check.within("tolerance", tolerance, { min: 1e-6, max: 0.5 });
-  check.list("mistakes", mistakes, 0);
+  for (const mistake of check.list("mistakes", mistakes, 0)) {
+    check.finite("factor of a mistake", check.object("mistake", mistake).factor);
+  }
   let given: number;
   try {
     given = readQuantity(text, dimension);
