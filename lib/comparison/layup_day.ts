@@ -69,7 +69,8 @@ const BETWEEN = 0.05;
  * Formula: fibre mass fraction as `fibreMassFraction`; air outside as `standardAtmosphere`; cores
  * wetted on the faces that touch plies
  *
- * Range: flat rectangular parts, wet laid in one go; a bag if the workshop has a vacuum.
+ * Range: flat rectangular parts, wet laid in one go; a bag if the workshop has a vacuum. Glue
+ * between two cores on one another is not planned.
  *
  * Source: as the functions that it calls; bag margins and the usable share of the pot life: common
  * practice, no source.

@@ -149,6 +149,7 @@ export function checkMount(mount: MountRecord): MountCheck {
     guidance: holeGuidance({
       material: "laminate",
       ...{ holeDiameter: mount.holeDiameter, thickness, edgeDistance: mount.edgeDistance },
+      // Bolts spread evenly over the width.
       sideDistance: mount.width / (2 * mount.bolts),
       ...(mount.bolts > 1 ? { pitch: mount.width / mount.bolts } : {}),
     }),
