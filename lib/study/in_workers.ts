@@ -1,4 +1,5 @@
 import { checksFor } from "../check/mod.ts";
+import { checkWatching } from "./watching_private.ts";
 
 const check = checksFor("compute in workers");
 
@@ -85,6 +86,7 @@ export async function computeInWorkers<T, R>(
   check.count("workers", workers, 1);
   check.within("workers", workers, { min: 1, max: 64 });
   check.count("batch", batch, 1);
+  checkWatching(check, { progress, signal });
   const answers: (WorkerAnswer<R> | undefined)[] = inputs.map(() => undefined);
   let [next, done] = [0, 0];
   const take = (): Batch | undefined => {

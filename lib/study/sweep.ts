@@ -1,4 +1,5 @@
 import { checksFor } from "../check/mod.ts";
+import { checkWatching } from "./watching_private.ts";
 
 const check = checksFor("sweep the choices");
 
@@ -83,6 +84,7 @@ export async function sweep<const C extends Choices, R>(
     check.refuse("evaluate", evaluate, "must be a function of one choice");
   }
   const { progress, signal } = check.object("options", options);
+  checkWatching(check, { progress, signal });
   const points: SweepPoint<C, R>[] = [];
   const faults: SweepFault<C>[] = [];
   for (let i = 0; i < total; i++) {

@@ -1,6 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { normalQuantile } from "../statistics/mod.ts";
 import { evenPoints } from "./low_discrepancy.ts";
+import { checkWatching } from "./watching_private.ts";
 
 const check = checksFor("share out the variance");
 
@@ -103,8 +104,11 @@ export function varianceShares<K extends string>(
     options,
   );
   check.count("points", points, 16);
+  check.within("points", points, { min: 16, max: 1e7 });
   check.count("repeats", repeats, 2);
+  check.within("repeats", repeats, { min: 2, max: 1000 });
   check.count("seed", seed);
+  checkWatching(check, { progress, signal });
   const setup: Setup<K> = { names, spreads, model, points };
   const done: Repeat[] = [];
   for (let r = 0; r < repeats && !(signal?.aborted === true && r >= 2); r++) {
