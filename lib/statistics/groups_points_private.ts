@@ -1,3 +1,4 @@
+import { checksFor } from "../check/mod.ts";
 import { cholesky, gaussLegendre } from "../numeric/mod.ts";
 import {
   dataCovariance,
@@ -6,6 +7,8 @@ import {
   variancesAt,
 } from "./groups_linear_private.ts";
 import { normalQuantile } from "./normal.ts";
+
+const check = checksFor("update the groups");
 
 /** Points over each spread, by the number of pooled parameters: their product is summed over. */
 const POINTS = [24, 10, 7, 5];
@@ -60,6 +63,9 @@ export function pointsOf(system: LinearSystem, linear: Linearised): readonly Poi
   const kept = found.flatMap((point, i) =>
     raw[i]! > NEGLIGIBLE * total ? [{ ...point, weight: raw[i]! }] : []
   );
+  if (kept.length === 0) {
+    check.refuse("observations", "too far apart", "must lie within a range that numbers hold");
+  }
   const left = kept.reduce((sum, { weight }) => sum + weight, 0);
   return kept.map((point) => ({ ...point, weight: point.weight / left }));
 }

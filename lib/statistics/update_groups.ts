@@ -127,7 +127,7 @@ export function updateGroups(evidence: GroupedEvidence): GroupsUpdated {
   const spreads = meanSpreads(pointsOf(system, first));
   const found = conclude(system, linearise(system, spreads, first.place));
   const chance = chanceOfMore(found.chiSquared, system.observed.length);
-  return {
+  return check.results({
     ...shown(found),
     chiSquared: found.chiSquared,
     chance,
@@ -143,7 +143,7 @@ export function updateGroups(evidence: GroupedEvidence): GroupsUpdated {
           : []
       ),
     ],
-  };
+  });
 }
 
 function shown(
