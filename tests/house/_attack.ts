@@ -6,7 +6,7 @@
 import fc, { type Arbitrary } from "fast-check";
 import { InputError } from "../../lib/check/mod.ts";
 import type { DocFunction, Symbols } from "./_doc.ts";
-import { edited, frozen, MILD, SPOILING } from "./_edits.ts";
+import { edited, frozen, isRecord, MILD, SPOILING } from "./_edits.ts";
 import { inputsFor } from "./_hostile.ts";
 
 /** Longest that one call may take on a busy machine; our own heaviest takes one [s]. */
@@ -51,8 +51,9 @@ export interface Findings {
   readonly calls: number;
   /** How often it gave a result. */
   readonly results: number;
-  /** Longest call [s]. */
+  /** Longest call, and all calls together [s]. */
   readonly slowest: number;
+  readonly seconds: number;
   /** What it did that it must not do, one call of each kind. */
   readonly offences: readonly string[];
 }
@@ -79,7 +80,7 @@ export async function attack(
   { name, params }: DocFunction,
   { call, known, symbols, runs, watch, loud }: Attack,
 ): Promise<Findings> {
-  const count = { calls: 0, results: 0, slowest: 0 };
+  const count = { calls: 0, results: 0, slowest: 0, seconds: 0 };
   const offences = new Map<string, string>();
   const byType = fc.tuple(
     ...params.map(({ tsType, comment }) => inputsFor(tsType, { comment, symbols })),
@@ -94,15 +95,17 @@ export async function attack(
   const property = fc.asyncProperty(base, edits, async (args, [mild, spoiling]) => {
     // Of slow calls one is enough.
     if (offences.has(SLOW)) return;
-    const given = frozen(edited(edited(args, mild), spoiling));
+    const own = new Set<unknown>();
+    const given = frozen(edited(edited(args, mild), spoiling)).map((arg) => ownCalls(arg, own));
     const told = (): string => `${name}(${fc.stringify(given).slice(1, -1).slice(0, 600)})`;
     watch.beat(() => loud ? told() : `${name}, call ${count.calls}`);
     const started = performance.now();
-    const { offence, result } = await outcome(() => call(...given), given);
+    const { offence, result } = await outcome(() => call(...given), { given, own });
     const seconds = (performance.now() - started) / 1000;
     count.calls++;
     count.results += Number(result);
     count.slowest = Math.max(count.slowest, seconds);
+    count.seconds += seconds;
     if (seconds > PATIENCE) offences.set(SLOW, `${told()}: took ${seconds.toFixed(1)} s`);
     const kind = offence?.replace(/\d+/g, "");
     if (kind !== undefined && offences.size < MOST && !offences.has(kind)) {
@@ -120,14 +123,46 @@ interface Outcome {
   readonly offence?: string | undefined;
 }
 
-async function outcome(call: () => unknown, given: unknown): Promise<Outcome> {
+/** What belongs to the caller. */
+interface Callers {
+  /** The arguments. */
+  readonly given: readonly unknown[];
+  /** What the caller's own functions have returned. */
+  readonly own: Set<unknown>;
+}
+
+/** An error of a function that the caller gave: to pass it on is right. */
+class CallersError extends Error {}
+
+/** An argument in which the caller's functions note what they return and mark what they throw. */
+function ownCalls(value: unknown, own: Set<unknown>): unknown {
+  if (typeof value === "function") {
+    return (...args: unknown[]): unknown => {
+      try {
+        const result = value(...args);
+        objectsIn(result, own);
+        return result;
+      } catch (error) {
+        throw error instanceof InputError ? error : new CallersError(String(error));
+      }
+    };
+  }
+  if (!isRecord(value)) return value;
+  const entries = Object.entries(value);
+  return entries.some(([, entry]) => typeof entry === "function")
+    ? Object.fromEntries(entries.map(([key, entry]) => [key, ownCalls(entry, own)]))
+    : value;
+}
+
+async function outcome(call: () => unknown, { given, own }: Callers): Promise<Outcome> {
   try {
     const result = call();
     const value = result instanceof Promise ? await result : result;
     if (firstNonFinite(value, new Set()) === undefined) return { result: true };
     // An object of the caller's own that comes back as it went in is no result.
-    return { result: true, offence: firstNonFinite(value, objectsIn(given)) };
+    return { result: true, offence: firstNonFinite(value, objectsIn(given, own)) };
   } catch (error) {
+    if (error instanceof CallersError) return { result: false };
     if (!(error instanceof InputError)) {
       const said = error instanceof Error ? `${error.name}: ${error.message}` : error;
       return { result: false, offence: `threw ${said}` };
@@ -148,6 +183,8 @@ function firstNonFinite(
     return Number.isFinite(value) ? undefined : `${path.join(".")} is ${value}`;
   }
   if (typeof value !== "object" || value === null || path.length > 9 || own.has(value)) return;
+  // An error tells the value that it refuses.
+  if (value instanceof Error) return;
   for (const [key, entry] of entriesOf(value)) {
     const found = firstNonFinite(entry, own, [...path, String(key)]);
     if (found !== undefined) return found;

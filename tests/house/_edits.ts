@@ -116,7 +116,8 @@ function placesIn(value: unknown, path: Path = []): Placed[] {
   ];
 }
 
-function isRecord(value: unknown): value is Record<string, unknown> {
+/** Whether it is a plain object. */
+export function isRecord(value: unknown): value is Record<string, unknown> {
   if (typeof value !== "object" || value === null) return false;
   const prototype = Object.getPrototypeOf(value);
   return prototype === Object.prototype || prototype === null;

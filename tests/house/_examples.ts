@@ -65,6 +65,8 @@ function withoutTypes(names: string): string {
 
 /** Most calls of one function that are kept. */
 const MOST = 20;
+/** A call that takes longer is kept only if it is the first [ms]. */
+const SLOW = 30;
 
 function noting(
   module: Readonly<Record<string, unknown>>,
@@ -75,10 +77,18 @@ function noting(
       // A class is no call of ours.
       if (typeof value !== "function" || /^class\b/.test(String(value))) return [name, value];
       const noted = (...args: unknown[]): unknown => {
-        const known = calls.get(name) ?? [];
-        calls.set(name, known);
-        if (known.length < MOST) known.push(args);
-        return value(...args);
+        const started = performance.now();
+        const keep = (): void => {
+          const known = calls.get(name) ?? [];
+          calls.set(name, known);
+          const slow = performance.now() - started > SLOW;
+          if (known.length < (slow ? 1 : MOST)) known.push(args);
+        };
+        const result = value(...args);
+        // What is refused is no example of how to call it.
+        if (result instanceof Promise) void result.then(keep, () => {});
+        else keep();
+        return result;
       };
       return [name, noted];
     }),

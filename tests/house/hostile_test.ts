@@ -57,7 +57,8 @@ function tell(room: string, found: readonly Findings[]): void {
     for (const each of found) {
       const share = (100 * each.results / each.calls).toFixed(0);
       console.log(
-        `  ${each.name}: ${share} % of ${each.calls}, slowest ${each.slowest.toFixed(3)} s`,
+        `  ${each.name}: ${share} % of ${each.calls}, slowest ${each.slowest.toFixed(3)} s, ` +
+          `in all ${each.seconds.toFixed(1)} s`,
       );
     }
   }
