@@ -96,8 +96,9 @@ export async function attack(
     // Of slow calls one is enough.
     if (offences.has(SLOW)) return;
     const own = new Set<unknown>();
-    const given = frozen(edited(edited(args, mild), spoiling)).map((arg) => ownCalls(arg, own));
-    const told = (): string => `${name}(${fc.stringify(given).slice(1, -1).slice(0, 600)})`;
+    const plain = frozen(edited(edited(args, mild), spoiling));
+    const given = plain.map((arg) => ownCalls(arg, own));
+    const told = (): string => `${name}(${fc.stringify(plain).slice(1, -1).slice(0, 600)})`;
     watch.beat(() => loud ? told() : `${name}, call ${count.calls}`);
     const started = performance.now();
     const { offence, result } = await outcome(() => call(...given), { given, own });
