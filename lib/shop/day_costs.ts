@@ -1,11 +1,9 @@
-import { checksFor } from "../check/mod.ts";
+import { checkTask } from "./_day_costs_checks.ts";
 import { type Skim } from "../filler/mod.ts";
 import { addUpCosts, type CostLine, type CostPlan, type ThreePoint } from "./cost_plan.ts";
 import type { BagPlan } from "./bagging.ts";
 import type { DayPlan } from "./day_plan.ts";
 import type { Paint } from "./paint.ts";
-
-const check = checksFor("add up the day");
 
 /** What things cost, in the crew's own money. */
 export interface DayPrices {
@@ -255,23 +253,4 @@ function scaled({ low, likely, high }: ThreePoint, by: number): ThreePoint {
   return by < 0
     ? { low: high * by, likely: likely * by, high: low * by }
     : { low: low * by, likely: likely * by, high: high * by };
-}
-
-function checkTask(task: DayCostTask): void {
-  check.object("task", task);
-  check.object("plan", task.plan);
-  check.count("parts", task.parts, 1);
-  check.count("hands", task.hands, 1);
-  check.fraction("share trimmed off", task.trimmedShare);
-  check.nonNegative("area to be finished", task.finishedArea, "m²");
-  check.count("coats", task.coats, 1);
-  check.object("skim", task.skim);
-  check.object("paint", task.paint);
-  check.object("paces", task.paces);
-  const { low, high } = check.object("stray of the resin", task.resinStray);
-  check.within("least resin over plan", low, { min: 0, max: 1 });
-  if (!(high >= 1)) check.refuse("most resin over plan", high, "must be 1 or above");
-  for (const [name, price] of Object.entries(check.object("prices", task.prices))) {
-    check.nonNegative(`price ${name}`, price);
-  }
 }

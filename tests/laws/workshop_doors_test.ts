@@ -354,6 +354,25 @@ const line = {
   time: { low: 1, likely: 2, high: 3 },
 };
 
+const day = {
+  part: "sole",
+  start: "18:00",
+  layers: ["twill"],
+  cloths: [{ ...cloth, fibreMassFraction: 0.5 }],
+  cores: [{ ...core, faces: 2, resinUptake: 0.2 }],
+  coats,
+  resin,
+  crew,
+  cure: sheet,
+  bag: { ...bag, vacuum: { gauge: -8e4, outside: 1e5 }, coreStrength: 1e6 },
+  fillets: {
+    places: [{ name: "corner", radius: 0.02, cornerDeg: 90, length: 1, count: 2 }],
+    density: 600,
+    lossFraction: 0.2,
+  },
+  operations: ["sanding"],
+};
+
 const SHOP: readonly (readonly [string, Call, readonly unknown[]])[] = [
   ["standardAtmosphere", shop.standardAtmosphere, [500]],
   ["geopotentialAltitude", shop.geopotentialAltitude, [500]],
@@ -455,23 +474,34 @@ const SHOP: readonly (readonly [string, Call, readonly unknown[]])[] = [
   }]],
   ["cautionsFor", shop.cautionsFor, [["sanding"]]],
   ["clockAfter", shop.clockAfter, ["18:00", 600]],
-  ["planDay", shop.planDay, [{
-    part: "sole",
-    start: "18:00",
-    layers: ["twill"],
-    cloths: [{ ...cloth, fibreMassFraction: 0.5 }],
-    cores: [{ ...core, faces: 2, resinUptake: 0.2 }],
-    coats,
-    resin,
-    crew,
-    cure: sheet,
-    bag: { ...bag, vacuum: { gauge: -8e4, outside: 1e5 }, coreStrength: 1e6 },
-    fillets: {
-      places: [{ name: "corner", radius: 0.02, cornerDeg: 90, length: 1, count: 2 }],
-      density: 600,
+  ["planDay", shop.planDay, [day]],
+  ["dayCosts", shop.dayCosts, [{
+    plan: shop.planDay(day as unknown as shop.DayTask),
+    parts: 1,
+    hands: 2,
+    trimmedShare: 0.05,
+    finishedArea: 1,
+    skim: filler.fairingSkim({ area: 1, gaps: [1e-4, 3e-4], excess: 2e-4, density: 700 }),
+    paint: shop.paintMass({
+      area: 1,
+      coats: 2,
+      wetThickness: 1e-4,
+      solidsByVolume: 0.5,
+      dryDensity: 1300,
       lossFraction: 0.2,
+    }),
+    coats: 2,
+    prices: {
+      clothPerArea: 6,
+      corePerArea: 25,
+      resinPerMass: 20,
+      bagPerArea: 6,
+      tapePerLength: 0.5,
+      smallThings: 10,
+      paintPerVolume: 3e4,
     },
-    operations: ["sanding"],
+    paces: shop.USUAL_PACES,
+    resinStray: { low: 0.9, high: 1.3 },
   }]],
 ];
 
