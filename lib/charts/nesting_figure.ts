@@ -182,6 +182,7 @@ function placed(
   check.positive(`length of ${label}`, length, "m");
   check.positive(`width of ${label}`, width, "m");
   check.count(`sheet of ${label}`, sheet, 1);
+  check.within(`sheet of ${label}`, sheet, { min: 1, max: 1000 });
   if (!(fromStart + length <= stock.length * (1 + ROUNDING))) {
     check.refuse(`end of ${label}`, fromStart + length, `must be within ${stock.length} m`);
   }

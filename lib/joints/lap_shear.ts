@@ -128,6 +128,7 @@ export interface LapProfile {
 export function lapProfile(lap: Lap, count: number): LapProfile {
   lapConstants(lap);
   check.count("number of places", count, 2);
+  check.within("number of places", count, { min: 2, max: 1e5 });
   const positions = Float64Array.from(
     { length: count },
     (_, i) => lap.overlap * (i / (count - 1)),

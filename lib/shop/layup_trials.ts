@@ -73,6 +73,7 @@ export function tryLayups(plan: BatchPlan, options: TrialOptions): LayupTrials {
   check.fraction("spread", spread);
   if (!(spread < 1)) check.refuse("spread", spread, "must be below 1");
   check.count("number of random lay-ups", randomRuns);
+  check.within("number of random lay-ups", randomRuns, { min: 0, max: 10_000 });
   const random = randomGenerator(seed);
   const [slow, fast] = [1 - spread, 1 + spread];
   const paces = [
