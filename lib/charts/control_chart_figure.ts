@@ -39,6 +39,8 @@ export interface ControlPhase {
   readonly centre?: number;
   /** Limits within which chance keeps single parts; none if left out [SI]. */
   readonly limits?: { readonly low: number; readonly high: number };
+  /** The range that is usual for it, drawn as a bar; none if left out [SI]. */
+  readonly usual?: { readonly low: number; readonly high: number };
 }
 
 /** What goes into a control chart. */
@@ -47,8 +49,6 @@ export interface ControlChartData {
   readonly points: readonly ControlPoint[];
   /** Stretches of parts, in order; they must not overlap. */
   readonly phases: readonly ControlPhase[];
-  /** A range that is aimed at, drawn as a bar across [SI]. */
-  readonly aim?: { readonly low: number; readonly high: number; readonly label: string };
   /** Name and unit of the quantity. */
   readonly y: { readonly name: string; readonly unit?: AxisUnit };
 }
@@ -56,8 +56,14 @@ export interface ControlChartData {
 const ENDS = { low: "number", high: "number" } as const;
 const SHAPE: Fields = {
   points: [{ label: "text", value: "number", "interval?": ENDS, "remark?": "text" }],
-  phases: [{ label: "text", from: "number", to: "number", "centre?": "number", "limits?": ENDS }],
-  "aim?": { ...ENDS, label: "text" },
+  phases: [{
+    label: "text",
+    from: "number",
+    to: "number",
+    "centre?": "number",
+    "limits?": ENDS,
+    "usual?": ENDS,
+  }],
   y: AXIS,
 };
 
@@ -67,7 +73,7 @@ const SHAPE: Fields = {
  *
  * Parts that stand out differ by symbol (a square) and by their remark, not by colour alone.
  *
- * @param data Points, stretches, range aimed at and the quantity; values [SI].
+ * @param data Points, stretches with their ranges, and the quantity; values [SI].
  * @param text The finding and the text alternative.
  * @returns A standalone SVG element.
  * @throws {InputError} If there is no point, a value is not finite or a stretch lies outside.
@@ -86,7 +92,7 @@ const SHAPE: Fields = {
  * ```
  */
 export function controlChartFigure(data: ControlChartData, text: Finding): SVGSVGElement {
-  const { aim, y } = checkShape(data, SHAPE);
+  const { y } = checkShape(data, SHAPE);
   const shown = (argument: string, value: number): number =>
     checkCoordinate(argument, value) * (y.unit?.perSI ?? 1);
   const points = checkPoints("points", data.points).map((point, place) => ({
@@ -121,11 +127,13 @@ export function controlChartFigure(data: ControlChartData, text: Finding): SVGSV
   const end = Math.max(...lines.map(({ to }) => to), -Infinity);
   const noted = points.filter(({ remark }) => remark !== undefined);
   const longest = Math.max(...points.map(({ label }) => label.length));
-  const bar = aim === undefined ? [] : [{
-    label: aim.label,
-    low: shown(aim.label, aim.low),
-    high: shown(aim.label, aim.high),
-  }];
+  const bars = data.phases.flatMap(({ label, usual }, i) =>
+    usual === undefined ? [] : [{
+      ...{ from: phases[i]!.from, to: phases[i]!.to },
+      low: shown(`usual range of ${label}`, usual.low),
+      high: shown(`usual range of ${label}`, usual.high),
+    }]
+  );
   return drawFigure({
     height: 330 + 5 * longest,
     marginTop: 46,
@@ -141,21 +149,21 @@ export function controlChartFigure(data: ControlChartData, text: Finding): SVGSV
     },
     y: { label: axisLabel(y.name, y.unit), grid: true, nice: true },
     marks: [
-      Plot.rect(bar, {
-        x1: -0.6,
-        x2: last + 0.6,
+      Plot.rect(bars, {
+        x1: "from",
+        x2: "to",
         y1: "low",
         y2: "high",
         fill: "currentColor",
         fillOpacity: 0.12,
       }),
-      Plot.text(bar, {
-        y: "high",
-        text: "label",
-        frameAnchor: "left",
-        textAnchor: "start",
-        dx: 6,
-        dy: 9,
+      Plot.text(bars, {
+        x: "to",
+        y: "low",
+        text: () => "usual",
+        textAnchor: "end",
+        dx: -5,
+        dy: -9,
         fillOpacity: 0.8,
       }),
       Plot.ruleX(phases.slice(1), { x: "from", strokeOpacity: 0.5, dx: -1 }),

@@ -1,6 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
+import { checkShape, LOAD_CASE, MEASURED } from "./_shape.ts";
 import { faceModulusOf, rigidityOf, type SectionShape, shearAreaOf } from "./_measured_section.ts";
 import type { MeasuredBeam } from "./face_and_core.ts";
 import type { RigidityPair } from "./joint_region.ts";
@@ -67,11 +68,10 @@ export function allowedModuli(
   faceE: readonly number[],
 ): readonly AllowedModuli[] {
   check.object("test", test);
+  checkShape(check, "load case", test.loadCase, LOAD_CASE);
+  checkShape(check, "compliance", test.compliance, MEASURED);
   const { loadCase: { deflection }, span, compliance } = test;
   check.positive("span", span, "m");
-  check.object("compliance", compliance);
-  check.positive("compliance", compliance.value, "m/N");
-  check.nonNegative("uncertainty of the compliance", compliance.u, "m/N");
   const shape = shapeOf(beam);
   const shearArea = shearAreaOf(shape);
   return check.list("face moduli", faceE).map((E): AllowedModuli => {
@@ -79,7 +79,9 @@ export function allowedModuli(
     const at = (sign: number): number | null => {
       const left = compliance.value + 2 * sign * compliance.u -
         deflection.bending * span ** 3 / D;
-      return left > 0 ? deflection.shear * span / (left * shearArea) : null;
+      return left > 0
+        ? check.result("shear modulus", deflection.shear * span / (left * shearArea), "Pa")
+        : null;
     };
     return { faceE: E, low: at(1), high: at(-1) };
   });
@@ -128,12 +130,16 @@ export function moduliOfPairs(
 ): readonly ModuliPair[] {
   const shape = shapeOf(beam);
   const shearArea = shearAreaOf(shape);
-  return check.list("pairs", pairs).map(({ flexuralRigidity, shearStiffness }) => {
+  return check.list("pairs", pairs).map((pair) => {
+    const { flexuralRigidity, shearStiffness } = check.object("pair", pair);
     check.positive("flexural rigidity", flexuralRigidity, "N·m²");
     check.positive("shear stiffness", shearStiffness, "N");
     const faceE = faceModulusOf(flexuralRigidity, shape) ??
       check.refuse("flexural rigidity", flexuralRigidity, "must be above the core's own");
-    return { faceE, coreG: shearStiffness / shearArea };
+    return {
+      faceE: check.result("face modulus", faceE, "Pa"),
+      coreG: check.result("shear modulus", shearStiffness / shearArea, "Pa"),
+    };
   });
 }
 
@@ -143,7 +149,8 @@ function shapeOf(beam: MeasuredBeam): SectionShape {
     beam,
   );
   const { moduliRatio = 1, coreE = 0 } = beam;
-  const positive = (name: string, { value }: Uncertain): number => check.positive(name, value, "m");
+  const positive = (name: string, input: Uncertain): number =>
+    check.positive(name, check.object(name, input).value, "m");
   return {
     width: positive("width", width),
     core: positive("core thickness", coreThickness),

@@ -3,6 +3,7 @@ import type { Loading, LoadTestRecord, WeighingRecord } from "../records/mod.ts"
 import { type BeamLoadCase, beamLoadCases } from "../sandwich/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
 import { type BendingTestRead, readBendingTest } from "./bending_test.ts";
+import { checkShape, type Fields } from "./_shape.ts";
 import type { KnownOfPart } from "./layup_inputs.ts";
 import type { PlannedBeam } from "./predicted_bending.ts";
 import { type WeighedRecord, weighedRecord } from "./weighed_parts.ts";
@@ -38,6 +39,11 @@ export interface BeamEvidence {
   /** Why its core is no evidence of the core in the schedule; null where it is. */
   readonly otherCore: string | null;
 }
+
+const TEST: Fields = {
+  ...{ test: "text", specimen: "text", loading: "text" },
+  ...{ span: "positive", width: "positive", thickness: "positive", layup: "object" },
+};
 
 const LOAD_CASES: Readonly<Record<Loading, BeamLoadCase>> = {
   "three-point": beamLoadCases.threePoint,
@@ -106,11 +112,15 @@ export function beamEvidence(
   weighing?: WeighingRecord,
   care: MeasuringCare = {},
 ): BeamEvidence {
+  checkShape(check, "tests", tests, [TEST]);
   const first = check.list("tests", tests)[0]!;
   const { gaugeStep = 1e-5, uSpan = 5e-4, uWidth = 2e-4, uThickness = 5e-5 } = check.object(
     "care",
     care,
   );
+  for (const [name, u] of Object.entries({ gaugeStep, uSpan, uWidth, uThickness })) {
+    check.nonNegative(name, u, "m");
+  }
   for (const test of tests) {
     if (test.specimen !== first.specimen) {
       check.refuse("specimen", test.specimen, `must be ${first.specimen} in all tests of one beam`);

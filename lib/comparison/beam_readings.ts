@@ -134,16 +134,19 @@ export interface DensityLaw {
  */
 export function coreDensityReading(core: Core, law: DensityLaw = {}): PlannedReading {
   check.object("core", core);
+  const G0 = check.positive("shear modulus of the core", core.shearModulusL, "Pa");
+  check.positive("density of the core", core.density, "kg/m³");
   const { exponent = 1.17, scatter = 0.06 } = check.object("law", law);
   check.positive("exponent", exponent);
   check.positive("scatter", scatter);
   const name = coreShearModulusInput(core);
   return {
     reading: `weigh the sheet of ${core.name}`,
-    u: scatter * core.density,
+    u: check.result("uncertainty", scatter * core.density, "kg/m³"),
     predict: (values): number => {
       const G = values[name] ?? check.refuse("input", name, "must be one of the gap");
-      return core.density * (G / core.shearModulusL) ** (1 / exponent);
+      check.positive(name, G, "Pa");
+      return check.result("density", core.density * (G / G0) ** (1 / exponent), "kg/m³");
     },
   };
 }

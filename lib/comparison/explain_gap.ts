@@ -1,6 +1,7 @@
 import { checksFor, InputError } from "../check/mod.ts";
 import { solve } from "../numeric/mod.ts";
 import { chiSquaredQuantile, propagateTogether, type Uncertain } from "../statistics/mod.ts";
+import { checkGap } from "./_gap_checks.ts";
 
 const check = checksFor("explain the gap");
 
@@ -102,10 +103,7 @@ const SAME_EVIDENCE = 0.05;
 export function explainGap(gap: Gap): GapExplained {
   check.object("gap", gap);
   const { measured, inputs, predict } = gap;
-  check.list("measured", measured).forEach(({ u }, i) =>
-    check.positive(`uncertainty of measured value ${i + 1}`, u)
-  );
-  check.object("inputs", inputs);
+  checkGap(check, gap);
   const suspects = Object.entries(inputs).filter(([, { u }]) => u > 0);
   if (suspects.length === 0) check.refuse("inputs", inputs, "must have an uncertainty in one");
 
@@ -127,11 +125,16 @@ export function explainGap(gap: Gap): GapExplained {
         .map(([name, { u }]) => scaled(middle.slopes[name]!, u)),
     );
     const freed = free({ gap: { measured, predict }, input, values, others });
-    const shift = (freed.needed.value - suspect.value) / suspect.u;
+    const shift = check.result(
+      `shift of ${input}`,
+      (freed.needed.value - suspect.value) / suspect.u,
+    );
     const left = freed.known ? Math.min(misfit, freed.misfit) : misfit;
     return {
       ...{ input, needed: freed.needed, shift, misfit: left, reading: suspect.reading },
-      ratio: suspect.value === 0 ? 1 : freed.needed.value / suspect.value,
+      ratio: suspect.value === 0
+        ? 1
+        : check.result(`ratio of ${input}`, freed.needed.value / suspect.value),
       evidence: Math.sqrt(misfit - left),
       verdict: left > limit || !freed.known ? "not enough" : byShift(shift),
     };

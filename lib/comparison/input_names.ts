@@ -1,4 +1,7 @@
+import { checksFor } from "../check/mod.ts";
 import type { Core, Fibre } from "../materials/mod.ts";
+
+const check = checksFor("name the input");
 
 /** Name of the input that all plies share. */
 export const FIBRE_FRACTION = "fibre volume fraction";
@@ -10,6 +13,7 @@ export const PART_THICKNESS = "thickness of the part";
  *
  * @param fibre The fibre.
  * @returns The name.
+ * @throws {InputError} If there is no name.
  *
  * @example
  * ```ts
@@ -19,8 +23,8 @@ export const PART_THICKNESS = "thickness of the part";
  * assertEquals(fibreModulusInput({ name: "E-glass" }), "modulus of E-glass");
  * ```
  */
-export function fibreModulusInput({ name }: Pick<Fibre, "name">): string {
-  return `modulus of ${name}`;
+export function fibreModulusInput(fibre: Pick<Fibre, "name">): string {
+  return `modulus of ${check.text("name of the fibre", check.object("fibre", fibre).name)}`;
 }
 
 /**
@@ -28,6 +32,7 @@ export function fibreModulusInput({ name }: Pick<Fibre, "name">): string {
  *
  * @param core The core.
  * @returns The name.
+ * @throws {InputError} If there is no name.
  *
  * @example
  * ```ts
@@ -37,8 +42,8 @@ export function fibreModulusInput({ name }: Pick<Fibre, "name">): string {
  * assertEquals(coreShearModulusInput({ name: "PVC foam 80" }), "shear modulus of PVC foam 80");
  * ```
  */
-export function coreShearModulusInput({ name }: Pick<Core, "name">): string {
-  return `shear modulus of ${name}`;
+export function coreShearModulusInput(core: Pick<Core, "name">): string {
+  return `shear modulus of ${check.text("name of the core", check.object("core", core).name)}`;
 }
 
 const AS_LAID = " as laid";
@@ -48,6 +53,7 @@ const AS_LAID = " as laid";
  *
  * @param name Name of the fibre.
  * @returns The name, marked as laid once.
+ * @throws {InputError} If there is no name.
  *
  * @example
  * ```ts
@@ -58,7 +64,7 @@ const AS_LAID = " as laid";
  * ```
  */
 export function asLaid(name: string): string {
-  return name.endsWith(AS_LAID) ? name : `${name}${AS_LAID}`;
+  return check.text("name of the fibre", name).endsWith(AS_LAID) ? name : `${name}${AS_LAID}`;
 }
 
 /**
@@ -66,6 +72,7 @@ export function asLaid(name: string): string {
  *
  * @param fibre The fibre.
  * @returns True for a row named as laid.
+ * @throws {InputError} If there is no name.
  *
  * @example
  * ```ts
@@ -75,6 +82,6 @@ export function asLaid(name: string): string {
  * assertEquals(isAsLaid({ name: "E-glass" }), false);
  * ```
  */
-export function isAsLaid({ name }: Pick<Fibre, "name">): boolean {
-  return name.endsWith(AS_LAID);
+export function isAsLaid(fibre: Pick<Fibre, "name">): boolean {
+  return check.text("name of the fibre", check.object("fibre", fibre).name).endsWith(AS_LAID);
 }

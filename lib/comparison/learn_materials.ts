@@ -8,6 +8,7 @@ import {
   type Uncertain,
   updateGroups,
 } from "../statistics/mod.ts";
+import { checkShape, type Fields, MEASURED } from "./_shape.ts";
 import { anotherCore, type LearnedModel, learnedModel, type Subject } from "./_learned_model.ts";
 import type { BeamEvidence } from "./beam_evidence.ts";
 import { FIBRE_FRACTION } from "./input_names.ts";
@@ -80,6 +81,14 @@ export interface LearnedFromBeams {
   readonly notes: readonly string[];
 }
 
+const BEAM: Fields = {
+  part: "text",
+  otherCore: [null, "text"],
+  tests: [{ test: "text" }],
+  measured: [MEASURED],
+  beam: { layup: "object", tests: ["object"] },
+};
+
 /** Beams whose chance is below this are called odd [1]. */
 const ODD = 0.01;
 
@@ -126,7 +135,16 @@ export function learnFromBeams(
   beams: readonly BeamEvidence[],
   options: LearnOptions = {},
 ): LearnedFromBeams {
-  check.list("beams", beams).forEach((beam, i) => check.object(`beam ${i + 1}`, beam));
+  check.list("beams", beams);
+  checkShape(check, "beams", beams, [BEAM]);
+  for (const { part, tests, measured, beam } of beams) {
+    if (
+      !(measured.length > 0 && measured.length === tests.length &&
+        measured.length === beam.tests.length)
+    ) {
+      check.refuse(`slopes of ${part}`, measured.length, "must be one for each test");
+    }
+  }
   const { faceSpread = 0.02, coreSpread = 0.05, uScale = 0.005 } = check.object("options", options);
   check.nonNegative("spread of the faces", faceSpread);
   check.nonNegative("spread of the cores", coreSpread);

@@ -3,6 +3,8 @@ import type { LayupProcess } from "../constituents/mod.ts";
 import type { Reinforcement } from "../materials/mod.ts";
 import type { LayupRecord, WeighingRecord } from "../records/mod.ts";
 import { type Pooled, poolGroups, type Uncertain, updateEstimate } from "../statistics/mod.ts";
+import { checkFigures, checkLayup } from "./_layup_checks.ts";
+import { checkShape, MEASURED } from "./_shape.ts";
 import { rangeOf, spread } from "./_spread.ts";
 import type { WeighedRecord } from "./weighed_parts.ts";
 
@@ -16,6 +18,14 @@ export interface LearnedArealWeight {
   readonly after: Uncertain;
   /** The parts whose cloth was weighed dry. */
   readonly parts: readonly string[];
+}
+
+function checkCloth(cloth: Reinforcement): void {
+  checkShape(check, "cloth", cloth, {
+    ...{ name: "text", arealWeight: "positive", fibreFraction: "positive" },
+    typical: { each: "object" },
+  });
+  checkFigures(check, cloth, "cloth");
 }
 
 /** Scatter of the areal weight from piece to piece of one roll: common practice, no source [1]. */
@@ -52,8 +62,15 @@ export function learnArealWeight(
   records: readonly WeighingRecord[],
   cloth: Reinforcement,
 ): LearnedArealWeight | null {
-  check.list("records", records, 0);
-  check.object("cloth", cloth);
+  check.list("records", records, 0).forEach((record, i) => {
+    checkLayup(check, check.object(`record ${i + 1}`, record).layup);
+    checkFigures(check, record, `record ${i + 1}`);
+    checkShape(check, `area of record ${i + 1}`, record.area, MEASURED);
+    if (record.dryClothMass !== undefined) {
+      checkShape(check, `dry cloth of record ${i + 1}`, record.dryClothMass, MEASURED);
+    }
+  });
+  checkCloth(cloth);
   const pieces = records.flatMap(({ part, layup, area, dryClothMass }) => {
     const plies = layup.layers.filter((layer) => layer.kind === "reinforcement");
     const alone = plies.every(({ reinforcement }) => reinforcement.name === cloth.name);
@@ -70,7 +87,9 @@ export function learnArealWeight(
     PIECE_TO_PIECE * value / Math.sqrt(count),
   );
   const before = { value: cloth.arealWeight, u: spread(cloth.typical.arealWeight) };
-  const after = before.u > 0 ? updateEstimate(before, [{ value, u }]) : { value, u };
+  check.positive("areal weight", check.result("areal weight", value, "kg/m²"), "kg/m²");
+  check.result("uncertainty of the areal weight", u, "kg/m²");
+  const after = before.u > 0 && u > 0 ? updateEstimate(before, [{ value, u }]) : { value, u };
   return {
     before,
     after: { value: after.value, u: after.u },
@@ -110,10 +129,8 @@ export function withArealWeight(
   cloth: string,
   arealWeight: Uncertain,
 ): LayupRecord {
-  check.object("lay-up", layup);
-  check.object("areal weight", arealWeight);
-  check.positive("areal weight", arealWeight.value, "kg/m²");
-  check.nonNegative("uncertainty of the areal weight", arealWeight.u, "kg/m²");
+  checkLayup(check, layup);
+  checkShape(check, "areal weight", arealWeight, MEASURED);
   const changed = (reinforcement: Reinforcement): Reinforcement => ({
     ...reinforcement,
     arealWeight: arealWeight.value,
@@ -174,8 +191,14 @@ export function learnFibreFraction(
   cloth: Reinforcement,
   process: LayupProcess,
 ): LearnedFibreFraction | null {
-  check.list("weighed parts", weighed, 0);
-  check.object("cloth", cloth);
+  check.list("weighed parts", weighed, 0).forEach((entry, i) => {
+    const { record, weighed } = check.object(`weighed part ${i + 1}`, entry);
+    checkLayup(check, check.object(`record of weighed part ${i + 1}`, record).layup);
+    const { verdict, fibreVolumeFraction } = check.object(`weighing of part ${i + 1}`, weighed);
+    check.text(`verdict on part ${i + 1}`, verdict);
+    checkShape(check, `fibre fraction of part ${i + 1}`, fibreVolumeFraction, [null, MEASURED]);
+  });
+  checkCloth(cloth);
   const parts = weighed.flatMap(({ record, weighed: { verdict, fibreVolumeFraction } }) => {
     const plies = record.layup.layers.filter((layer) => layer.kind === "reinforcement");
     const alone = plies.every(({ reinforcement }) => reinforcement.name === cloth.name);

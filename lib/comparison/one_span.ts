@@ -1,5 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
+import { checkShape, LOAD_CASE } from "./_shape.ts";
 import type { RigidityPair } from "./joint_region.ts";
 import type { ComplianceTest } from "./rigidities.ts";
 
@@ -60,7 +61,7 @@ export function oneSpan(
 ): OneSpan {
   check.object("test", test);
   const { loadCase, span, compliance } = test;
-  const { deflection: { bending, shear } } = check.object("load case", loadCase);
+  const { deflection: { bending, shear } } = checkShape(check, "load case", loadCase, LOAD_CASE);
   check.positive("span", span, "m");
   check.positive("compliance", compliance, "m/N");
   const leastFlexuralRigidity = check.result(
@@ -70,8 +71,8 @@ export function oneSpan(
   );
   const leastShearStiffness = check.result("least shear stiffness", shear * span / compliance, "N");
   const pairs = SHARES.map((share): RigidityPair => ({
-    flexuralRigidity: leastFlexuralRigidity / (1 - share),
-    shearStiffness: leastShearStiffness / share,
+    flexuralRigidity: check.result("flexural rigidity", leastFlexuralRigidity / (1 - share)),
+    shearStiffness: check.result("shear stiffness", leastShearStiffness / share),
   })).reverse();
   const shares = expected === undefined ? null : shareOfShear(loadCase, span, expected);
   const otherSpan = expected === undefined ? span / RULE : spanThatTells(loadCase, span, expected);
@@ -95,7 +96,7 @@ function shareOfShear(
     check.positive("expected flexural rigidity", expected.flexuralRigidity, "N·m²");
   const fromShear = shear * span /
     check.positive("expected shear stiffness", expected.shearStiffness, "N");
-  return fromShear / (fromBending + fromShear);
+  return check.result("share of shear", fromShear / (fromBending + fromShear));
 }
 
 /** The span on the other side at which the other stiffness makes `MOSTLY` of the deflection. */
@@ -106,7 +107,7 @@ function spanThatTells(
 ): number {
   const equal = Math.sqrt(shear * flexuralRigidity / (bending * shearStiffness));
   const stretch = Math.sqrt(MOSTLY / (1 - MOSTLY));
-  return span > equal ? equal / stretch : equal * stretch;
+  return check.result("other span", span > equal ? equal / stretch : equal * stretch, "m");
 }
 
 function wordsOf(

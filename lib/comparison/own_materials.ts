@@ -2,6 +2,8 @@ import { checksFor } from "../check/mod.ts";
 import type { Core, Fibre, Range, Reinforcement } from "../materials/mod.ts";
 import { stiffnessFactorOf } from "../micromechanics/mod.ts";
 import { catalogueText, type ReinforcementLayer } from "../records/mod.ts";
+import { checkFigures, checkLayup } from "./_layup_checks.ts";
+import { checkShape, type Fields, INTERVAL, UNCERTAIN } from "./_shape.ts";
 import { rangeOf } from "./_spread.ts";
 import { asLaid, coreShearModulusInput, fibreModulusInput } from "./input_names.ts";
 import type { LearnedCloth, LearnedFromRecords } from "./learn_from_records.ts";
@@ -14,6 +16,21 @@ export interface OwnMaterialsOptions {
   /** Name of the crew, for the source text; "own" if left out. */
   readonly crew?: string;
 }
+
+const LEARNED: Fields = {
+  layup: "object",
+  moduli: [{ input: "text", kind: "text", next: { ...INTERVAL, value: "positive" } }],
+  cloths: [{
+    cloth: {
+      ...{ name: "text", fibre: "text", form: "text", weave: "text", source: "text" },
+      typical: "object",
+    },
+    arealWeight: [null, { after: UNCERTAIN, parts: ["text"] }],
+    fibreFraction: [null, { pooled: { next: INTERVAL } }],
+  }],
+  beams: [{ part: "text", tests: ["object"] }],
+  days: [null, { from: "text", to: "text" }],
+};
 
 /**
  * A crew's own rows of the materials catalogue, with ranges and the evidence as source: the files of
@@ -52,8 +69,11 @@ export function ownMaterialFiles(
   learned: LearnedFromRecords,
   options: OwnMaterialsOptions = {},
 ): ReadonlyMap<string, string> {
-  check.object("learned", learned);
+  checkShape(check, "learned", learned, LEARNED);
+  checkLayup(check, learned.layup);
+  learned.cloths.forEach(({ cloth }, i) => checkFigures(check, cloth, `cloth ${i + 1}`));
   const { crew = "own" } = check.object("options", options);
+  check.text("crew", crew);
   const { layup, moduli, cloths } = learned;
   const evidence = evidenceOf(learned, crew);
   const byInput = new Map(moduli.map((modulus) => [modulus.input, modulus]));
@@ -130,7 +150,8 @@ function ownCloth(
   },
 ): Reinforcement {
   const own = fibreIsOwn(cloth.fibre);
-  const reinforcement = plies.find((ply) => ply.reinforcement.name === cloth.name)!.reinforcement;
+  const { reinforcement } = plies.find((ply) => ply.reinforcement.name === cloth.name) ??
+    check.refuse("cloth", cloth.name, "must be in the lay-up");
   const { stiffnessKept: _, ...typical } = cloth.typical;
   const next = fibreFraction?.pooled.next;
   return {

@@ -1,5 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { propagate, type Uncertain, updateParameters } from "../statistics/mod.ts";
+import { checkShape } from "./_shape.ts";
+import { checkGap } from "./_gap_checks.ts";
 import type { Gap, SuspectInput } from "./explain_gap.ts";
 
 const check = checksFor("say which reading would tell");
@@ -83,8 +85,7 @@ export function readingsThatTell(
   readings: readonly PlannedReading[],
 ): readonly ReadingPower[] {
   check.object("gap", gap);
-  check.list("measured", gap.measured);
-  check.object("inputs", gap.inputs);
+  checkGap(check, gap);
   const [first, second] = check.list("names", between, 2) as readonly [string, string];
   for (const name of [first, second]) {
     if (!(gap.inputs[name] !== undefined && gap.inputs[name].u > 0)) {
@@ -93,7 +94,7 @@ export function readingsThatTell(
   }
   if (first === second) check.refuse("second explanation", second, "must differ from the first");
   check.list("readings", readings).forEach((planned, i) => {
-    check.object(`reading ${i + 1}`, planned);
+    checkShape(check, `reading ${i + 1}`, planned, { reading: "text", predict: "function" });
     check.positive(`uncertainty of ${planned.reading}`, planned.u);
   });
   const [one, other] = [first, second].map((name) => expectedIf(gap, name));

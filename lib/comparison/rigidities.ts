@@ -1,6 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
+import { checkShape, LOAD_CASE } from "./_shape.ts";
 
 const check = checksFor("separate bending from shear");
 
@@ -135,7 +136,7 @@ function checkShared(shared: SharedByTests): Uncertain {
 function checkTest(test: ComplianceTest, i: number): void {
   check.object(`test ${i + 1}`, test);
   const { span, compliance, uCompliance = 0, uSpan = 0, loadCase } = test;
-  check.object(`load case of test ${i + 1}`, loadCase);
+  checkShape(check, `load case of test ${i + 1}`, loadCase, LOAD_CASE);
   check.positive(`span of test ${i + 1}`, span, "m");
   check.positive(`compliance of test ${i + 1}`, compliance, "m/N");
   check.nonNegative(`uncertainty of the compliance of test ${i + 1}`, uCompliance, "m/N");
@@ -222,15 +223,28 @@ function conclude(
   const shearAmplification = amplify("shear", shearStiffness);
   return Object.freeze({
     flexuralRigidity,
-    uFlexuralRigidity: uBending * flexuralRigidity ** 2,
+    uFlexuralRigidity: check.result(
+      "uncertainty of the flexural rigidity",
+      uBending * flexuralRigidity ** 2,
+      "N·m²",
+    ),
     shearStiffness,
-    uShearStiffness: uShear * shearStiffness ** 2,
-    correlation: uBending > 0 && uShear > 0 ? covariance / (uBending * uShear) : 0,
-    flexuralAmplification,
-    shearAmplification,
+    uShearStiffness: check.result(
+      "uncertainty of the shear stiffness",
+      uShear * shearStiffness ** 2,
+      "N",
+    ),
+    correlation: uBending > 0 && uShear > 0
+      ? check.result("correlation", covariance / (uBending * uShear))
+      : 0,
+    flexuralAmplification: check.result("amplification", flexuralAmplification),
+    shearAmplification: check.result("amplification", shearAmplification),
     residuals: Object.freeze(
       rows.map(({ bending, shear }, i) =>
-        tests[i]!.compliance - bending * flexibility - shear * shearFlexibility
+        check.result(
+          "residual",
+          tests[i]!.compliance - bending * flexibility - shear * shearFlexibility,
+        )
       ),
     ),
     notes: Object.freeze(remarks({

@@ -1,5 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamSection, SectionLayer } from "../sandwich/mod.ts";
+import { checkShape, type Fields } from "./_shape.ts";
 import type { ModuliPair } from "./allowed_moduli.ts";
 import type { MeasuredBeam } from "./face_and_core.ts";
 
@@ -10,6 +11,12 @@ export interface SectionModuli extends ModuliPair {
   /** Its shape, without uncertainties; for `faceAndCore` and `allowedModuli`. */
   readonly beam: MeasuredBeam;
 }
+
+const SECTION: Fields = {
+  ...{ width: "positive", coreThickness: "positive", centroidDistance: "positive" },
+  ...{ topThickness: "positive", bottomThickness: "positive" },
+  layers: [{ part: "text", E: "nonNegative", thickness: "positive" }],
+};
 
 /**
  * Face modulus and core shear modulus of a predicted section, in the terms in which tests tell them:
@@ -38,23 +45,32 @@ export interface SectionModuli extends ModuliPair {
  * ```
  */
 export function sectionModuli(section: BeamSection): SectionModuli {
-  check.object("section", section);
-  const { width, coreThickness, topThickness, bottomThickness, shearStiffness } = section;
-  if (section.kind !== "sandwich" || shearStiffness === "rigid") {
-    check.refuse("section", section.kind, "must be a sandwich with a core");
+  const { kind, shearStiffness } = check.object("section", section);
+  if (kind !== "sandwich" || shearStiffness === "rigid") {
+    check.refuse("section", kind, "must be a sandwich with a core");
   }
+  checkShape(check, "section", section, SECTION);
+  const { width, coreThickness, topThickness, bottomThickness } = section;
   const exactly = (value: number): { value: number; u: number } => ({ value, u: 0 });
-  const top = meanModulus(section.layers, "top face");
+  const top = check.positive("face modulus", meanModulus(section.layers, "top face"), "Pa");
   const d = section.centroidDistance;
   return {
     faceE: top,
-    coreG: (shearStiffness as number) * coreThickness / (width * d * d),
+    coreG: check.result(
+      "shear modulus",
+      check.positive("shear stiffness", shearStiffness as number, "N") * coreThickness /
+        (width * d * d),
+      "Pa",
+    ),
     beam: {
       width: exactly(width),
       coreThickness: exactly(coreThickness),
       topThickness: exactly(topThickness),
       bottomThickness: exactly(bottomThickness),
-      moduliRatio: meanModulus(section.layers, "bottom face") / top,
+      moduliRatio: check.result(
+        "ratio of the moduli",
+        meanModulus(section.layers, "bottom face") / top,
+      ),
       coreE: meanModulus(section.layers, "core"),
     },
   };
@@ -63,5 +79,10 @@ export function sectionModuli(section: BeamSection): SectionModuli {
 function meanModulus(layers: readonly SectionLayer[], part: SectionLayer["part"]): number {
   const own = layers.filter((layer) => layer.part === part);
   const thickness = own.reduce((sum, layer) => sum + layer.thickness, 0);
-  return own.reduce((sum, layer) => sum + layer.E * layer.thickness, 0) / thickness;
+  check.list(`layers of the ${part}`, own);
+  return check.result(
+    `modulus of the ${part}`,
+    own.reduce((sum, layer) => sum + layer.E * layer.thickness, 0) / thickness,
+    "Pa",
+  );
 }

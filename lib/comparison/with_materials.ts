@@ -1,5 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { Catalogue, LayerRecord, LayupRecord } from "../records/mod.ts";
+import { checkLayup } from "./_layup_checks.ts";
+import { checkShape } from "./_shape.ts";
 
 const check = checksFor("lay the schedule in other materials");
 
@@ -30,10 +32,14 @@ const check = checksFor("lay the schedule in other materials");
  * ```
  */
 export function withMaterials(layup: LayupRecord, catalogue: Catalogue): LayupRecord {
-  check.object("lay-up", layup);
+  checkLayup(check, layup);
   check.object("catalogue", catalogue);
-  const row = <Row>(rows: ReadonlyMap<string, Row>, name: string): Row =>
-    rows.get(name) ?? check.refuse("material", name, "must be in the catalogue");
+  const row = <Row>(rows: ReadonlyMap<string, Row>, name: string): Row => {
+    if (!(rows instanceof Map)) {
+      check.refuse("table of the catalogue", rows, "must be a Map by name");
+    }
+    return rows.get(name) ?? check.refuse("material", name, "must be in the catalogue");
+  };
   return {
     name: layup.name,
     layers: layup.layers.map((layer): LayerRecord => {
@@ -44,6 +50,7 @@ export function withMaterials(layup: LayupRecord, catalogue: Catalogue): LayupRe
         return { ...layer, ...resin, core: row(catalogue.cores, layer.core.name) };
       }
       const reinforcement = row(catalogue.reinforcements, layer.reinforcement.name);
+      checkShape(check, layer.reinforcement.name, reinforcement, { fibre: "text" });
       const usual = layer.fibreFraction === layer.reinforcement.fibreFraction;
       return {
         ...layer,

@@ -97,7 +97,7 @@ const words = {
 } as const;
 
 /** A table of the catalogue. */
-export type MaterialTable = keyof typeof words;
+export type MaterialTable = "fibres" | "resins" | "reinforcements" | "cores" | "fillers";
 
 /** The properties of each table, as columns of figures. */
 export const properties: Readonly<Record<MaterialTable, Readonly<Record<string, NumberColumn>>>> = {

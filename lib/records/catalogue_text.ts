@@ -21,8 +21,7 @@ const UNITS: Readonly<Partial<Record<Dimension, string>>> = {
 /** Digits that are written: enough to come back the same but for the last few of a double. */
 const DIGITS = 13;
 
-type Row = Catalogued<string>;
-type Named = Readonly<Record<string, unknown>>;
+type NamedRow = Catalogued<string> & Readonly<Record<string, unknown>>;
 
 /**
  * Rows of the materials catalogue as the CSV text of their table, each range beside its property:
@@ -47,10 +46,10 @@ type Named = Readonly<Record<string, unknown>>;
  * assertAlmostEquals(read.shearModulusL / 1e6, 25, 1e-12);
  * ```
  */
-export function catalogueText(table: MaterialTable, rows: readonly Row[]): string {
+export function catalogueText(table: MaterialTable, rows: readonly Catalogued<string>[]): string {
   check.oneOf("table", table, Object.keys(properties) as MaterialTable[]);
   check.list("rows", rows).forEach((row, i) => check.object(`row ${i + 1}`, row));
-  const named = rows as readonly (Row & Named)[];
+  const named = rows as readonly NamedRow[];
   const columns = [
     plainColumn("name", named),
     ...wordsOf(table).map((word) => plainColumn(word, named)),
@@ -71,7 +70,7 @@ interface TextColumnOfRows {
   readonly cells: readonly (string | number | undefined)[];
 }
 
-function plainColumn(name: string, rows: readonly (Row & Named)[]): TextColumnOfRows {
+function plainColumn(name: string, rows: readonly NamedRow[]): TextColumnOfRows {
   return {
     heading: name,
     cells: rows.map((row) => {
@@ -85,7 +84,7 @@ function plainColumn(name: string, rows: readonly (Row & Named)[]): TextColumnOf
 
 /** The property, then the two ends of its range where a row has one. */
 function propertyColumns(
-  rows: readonly (Row & Named)[],
+  rows: readonly NamedRow[],
   { name, dimension, optional, unit }: {
     readonly name: string;
     readonly dimension: Dimension;
@@ -94,7 +93,7 @@ function propertyColumns(
   },
 ): readonly TextColumnOfRows[] {
   const heading = (end: string): string => `${name}${end}${unit === undefined ? "" : `_${unit}`}`;
-  const shown = (row: Row, value: unknown): number | undefined => {
+  const shown = (row: Catalogued<string>, value: unknown): number | undefined => {
     if (value === undefined) return undefined;
     const figure = check.finite(`${name} of ${row.name}`, value as number);
     return rounded(unit === undefined ? figure : fromSI(figure, unit, dimension));

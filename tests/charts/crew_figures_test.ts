@@ -13,10 +13,9 @@ const chart = (value = 0.45, label = "panel 1"): SVGSVGElement =>
       { label: "panel 3", value: 0.36 },
     ],
     phases: [
-      { label: "hand", from: 0, to: 1 },
+      { label: "hand", from: 0, to: 1, usual: { low: 0.4, high: 0.5 } },
       { label, from: 2, to: 2, centre: 0.36, limits: { low: 0.3, high: 0.4 } },
     ],
-    aim: { low: 0.33, high: 0.42, label },
     y: { name: "resin content", unit: { symbol: "%", perSI: 100 } },
   }, TEXT);
 
@@ -55,7 +54,7 @@ Deno.test("text from data stays text", () => {
 Deno.test("a part that stands out is a square with its remark, the others are round", () => {
   const texts = [...chart().querySelectorAll("text")].map(({ textContent }) => textContent);
   assert(texts.filter((text) => text === "limit").length === 2 && texts.includes("mean"));
-  assert(texts.includes("hand") && texts.includes("panel 3"));
+  assert(["hand", "panel 3", "usual"].every((text) => texts.includes(text)));
 });
 
 Deno.test("what cannot be drawn is refused by name", () => {
