@@ -1,6 +1,6 @@
 import type { Lamina } from "../materials/mod.ts";
-import { finishBatch, makeOutput, prepareBatch } from "./batch_private.ts";
-import { runKernel } from "./batch_kernel_private.ts";
+import { finishBatch, makeOutput, prepareBatch } from "./_batch.ts";
+import { runKernel } from "./_batch_kernel.ts";
 
 /**
  * Many laminates at once, as arrays of numbers: laminate after laminate, and in each its plies,

@@ -1,9 +1,9 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
 import type { LaminateBatch } from "./batch.ts";
-import { checkLamina } from "./checks_private.ts";
+import { checkLamina } from "./_checks.ts";
 import type { ForcesAndMoments } from "./plane_state.ts";
-import { FORCES } from "./response_private.ts";
+import { FORCES } from "./_response.ts";
 
 const checkRoom = checksFor("make room for the batch");
 const checkStacks = checksFor("gather the stacks");

@@ -1,9 +1,9 @@
 import { checksFor } from "../check/mod.ts";
 import type { BatchOptions, BatchResult, LaminateBatch } from "./batch.ts";
-import { CHUNK } from "./batch_chunks_private.ts";
-import { runKernel } from "./batch_kernel_private.ts";
-import { finishBatch, makeOutput, prepareBatch, type PreparedBatch } from "./batch_private.ts";
-import { type Report, runOnWorkers, startWorkers } from "./batch_workers_private.ts";
+import { CHUNK } from "./_batch_chunks.ts";
+import { runKernel } from "./_batch_kernel.ts";
+import { finishBatch, makeOutput, prepareBatch, type PreparedBatch } from "./_batch.ts";
+import { type Report, runOnWorkers, startWorkers } from "./_batch_workers.ts";
 
 const check = checksFor("analyse the batch");
 

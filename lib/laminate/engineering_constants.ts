@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import { inverse3 } from "../numeric/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { checkResult, checkStack } from "./checks_private.ts";
-import { abdMatrix, plyHeightsOf, stiffnessSumsOf, symmetricInverse } from "./stack_private.ts";
+import { checkResult, checkStack } from "./_checks.ts";
+import { abdMatrix, plyHeightsOf, stiffnessSumsOf, symmetricInverse } from "./_stack.ts";
 
 const check = checksFor("compute the engineering constants");
 

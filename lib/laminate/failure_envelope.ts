@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
+import { checkStack } from "./_checks.ts";
 import type { FailureOptions } from "./failure_criterion.ts";
-import { failureNotes, surfacesFor } from "./failure_criterion_private.ts";
+import { failureNotes, surfacesFor } from "./_failure_criterion.ts";
 import {
   combined,
   faceCrossing,
@@ -11,11 +11,11 @@ import {
   mechanicalStates,
   type PlyFace,
   residualStates,
-} from "./failure_ply_states_private.ts";
+} from "./_failure_ply_states.ts";
 import type { FailureMode } from "./failure_verdict.ts";
 import type { ForcesAndMoments } from "./plane_state.ts";
 import { type LaminateLoad, laminateResponse } from "./response.ts";
-import { FORCES } from "./response_private.ts";
+import { FORCES } from "./_response.ts";
 
 const check = checksFor("draw the failure envelope");
 

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
+import { checkStack } from "./_checks.ts";
 import type { FailureOptions } from "./failure_criterion.ts";
-import { failureNotes, surfacesFor } from "./failure_criterion_private.ts";
+import { failureNotes, surfacesFor } from "./_failure_criterion.ts";
 import {
   combined,
   faceCrossing,
@@ -12,11 +12,11 @@ import {
   type PlyFace,
   residualStates,
   TIED,
-} from "./failure_ply_states_private.ts";
+} from "./_failure_ply_states.ts";
 import type { FailureMode } from "./failure_verdict.ts";
 import { type LaminateLoad, laminateResponse } from "./response.ts";
 
-export type { PlyFace } from "./failure_ply_states_private.ts";
+export type { PlyFace } from "./_failure_ply_states.ts";
 
 const check = checksFor("find the first ply to fail");
 

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import type { Lamina, Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
+import { checkStack } from "./_checks.ts";
 import { failureCriteria, type FailureCriterion } from "./failure_criterion.ts";
-import { CLOTH_RATIO } from "./failure_criterion_private.ts";
+import { CLOTH_RATIO } from "./_failure_criterion.ts";
 import { glassPuckSlopes, type PuckSlopes } from "./failure_puck.ts";
 
 const check = checksFor("choose the failure criteria");

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import type { LaminaStrengths } from "../materials/mod.ts";
-import { checkedVerdict, checkStrengths, stressState } from "./failure_checks_private.ts";
-import { verdictOf } from "./failure_surface_private.ts";
-import { hashinSurface } from "./failure_surfaces_private.ts";
+import { checkedVerdict, checkStrengths, stressState } from "./_failure_checks.ts";
+import { verdictOf } from "./_failure_surface.ts";
+import { hashinSurface } from "./_failure_surfaces.ts";
 import type { FailureVerdict } from "./failure_verdict.ts";
 import type { PlyStress } from "./plane_state.ts";
 

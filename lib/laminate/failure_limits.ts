@@ -7,10 +7,10 @@ import {
   strainLimits,
   stressLimits,
   stressState,
-} from "./failure_checks_private.ts";
+} from "./_failure_checks.ts";
 import type { StrainAllowables } from "./failure_strengths.ts";
-import { type State, verdictOf } from "./failure_surface_private.ts";
-import { limitSurface } from "./failure_surfaces_private.ts";
+import { type State, verdictOf } from "./_failure_surface.ts";
+import { limitSurface } from "./_failure_surfaces.ts";
 import type { FailureVerdict } from "./failure_verdict.ts";
 import type { PlyStrain, PlyStress } from "./plane_state.ts";
 

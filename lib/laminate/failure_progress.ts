@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import type { Lamina, Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
+import { checkStack } from "./_checks.ts";
 import type { FailureOptions } from "./failure_criterion.ts";
-import { failureNotes, type LaminaSurface, surfacesFor } from "./failure_criterion_private.ts";
+import { failureNotes, type LaminaSurface, surfacesFor } from "./_failure_criterion.ts";
 import {
   faceCrossing,
   FACES,
@@ -10,11 +10,11 @@ import {
   mechanicalStates,
   residualStates,
   TIED,
-} from "./failure_ply_states_private.ts";
-import type { Crossing } from "./failure_surface_private.ts";
+} from "./_failure_ply_states.ts";
+import type { Crossing } from "./_failure_surface.ts";
 import type { FailureMode } from "./failure_verdict.ts";
 import { type LaminateLoad, laminateResponse } from "./response.ts";
-import { FORCES, responseOf } from "./response_private.ts";
+import { FORCES, responseOf } from "./_response.ts";
 
 const check = checksFor("follow the failure of the laminate");
 

@@ -1,13 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import type { LaminaStrengths } from "../materials/mod.ts";
-import {
-  checkedVerdict,
-  checkSlopes,
-  checkStrengths,
-  stressState,
-} from "./failure_checks_private.ts";
-import { verdictOf } from "./failure_surface_private.ts";
-import { puckSurface } from "./failure_surfaces_private.ts";
+import { checkedVerdict, checkSlopes, checkStrengths, stressState } from "./_failure_checks.ts";
+import { verdictOf } from "./_failure_surface.ts";
+import { puckSurface } from "./_failure_surfaces.ts";
 import type { FailureVerdict } from "./failure_verdict.ts";
 import type { PlyStress } from "./plane_state.ts";
 

@@ -5,14 +5,9 @@ import {
   checkInteraction,
   checkStrengths,
   stressState,
-} from "./failure_checks_private.ts";
-import { verdictOf } from "./failure_surface_private.ts";
-import {
-  hillSurface,
-  hillTensileSurface,
-  wuCoefficients,
-  wuSurface,
-} from "./failure_surfaces_private.ts";
+} from "./_failure_checks.ts";
+import { verdictOf } from "./_failure_surface.ts";
+import { hillSurface, hillTensileSurface, wuCoefficients, wuSurface } from "./_failure_surfaces.ts";
 import type { FailureVerdict } from "./failure_verdict.ts";
 import type { PlyStress } from "./plane_state.ts";
 

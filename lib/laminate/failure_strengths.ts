@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { LaminaStrengths } from "../materials/mod.ts";
-import { checkInPlane, checkResult, type InPlaneConstants } from "./checks_private.ts";
-import { checkFactor, checkStrengths } from "./failure_checks_private.ts";
+import { checkInPlane, checkResult, type InPlaneConstants } from "./_checks.ts";
+import { checkFactor, checkStrengths } from "./_failure_checks.ts";
 
 const checkKnockDown = checksFor("knock down the strengths");
 const checkAllowables = checksFor("compute the strain allowables");

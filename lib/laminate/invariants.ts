@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
-import { checkInPlane, checkResult, type InPlaneConstants } from "./checks_private.ts";
-import { reducedComplianceOf, reducedStiffnessOf } from "./lamina_private.ts";
+import { checkInPlane, checkResult, type InPlaneConstants } from "./_checks.ts";
+import { reducedComplianceOf, reducedStiffnessOf } from "./_lamina.ts";
 
 const check = checksFor("compute the invariants of the lamina");
 

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
-import { checkInPlane, checkResult, type InPlaneConstants } from "./checks_private.ts";
-import { reducedComplianceOf, reducedStiffnessOf } from "./lamina_private.ts";
+import { checkInPlane, checkResult, type InPlaneConstants } from "./_checks.ts";
+import { reducedComplianceOf, reducedStiffnessOf } from "./_lamina.ts";
 
-export type { InPlaneConstants } from "./checks_private.ts";
+export type { InPlaneConstants } from "./_checks.ts";
 
 const check = checksFor("compute the stiffness of the lamina");
 

@@ -1,11 +1,11 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
 import { multiply } from "../numeric/mod.ts";
-import { checkResult, checkStack } from "./checks_private.ts";
-import { checkExpansion, type EnvironmentChange, freeForcesOf } from "./free_strain_private.ts";
+import { checkResult, checkStack } from "./_checks.ts";
+import { checkExpansion, type EnvironmentChange, freeForcesOf } from "./_free_strain.ts";
 import type { Curvature } from "./plane_state.ts";
 import type { Expansion } from "./rotated_lamina.ts";
-import { abdMatrix, stiffnessSumsOf, symmetricInverse } from "./stack_private.ts";
+import { abdMatrix, stiffnessSumsOf, symmetricInverse } from "./_stack.ts";
 
 const checkThermal = checksFor("compute the thermal expansion of the laminate");
 const checkMoisture = checksFor("compute the swelling of the laminate");

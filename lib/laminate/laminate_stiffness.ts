@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { checkResult, checkStack } from "./checks_private.ts";
-import { abdMatrix, stiffnessSumsOf, symmetricInverse } from "./stack_private.ts";
+import { checkResult, checkStack } from "./_checks.ts";
+import { abdMatrix, stiffnessSumsOf, symmetricInverse } from "./_stack.ts";
 
 const check = checksFor("compute the stiffness of the laminate");
 

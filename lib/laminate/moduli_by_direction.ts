@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
+import { checkStack } from "./_checks.ts";
 import { engineeringConstants } from "./engineering_constants.ts";
 
 const check = checksFor("compute the moduli by direction");

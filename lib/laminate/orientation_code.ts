@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { parseCode } from "./orientation_code_private.ts";
+import { parseCode } from "./_orientation_code.ts";
 
 const check = checksFor("read the orientation code");
 

@@ -5,8 +5,8 @@ import {
   type OrientationEntry,
   readOrientationCode,
 } from "./orientation_code.ts";
-import { checkLamina } from "./checks_private.ts";
-import { checkEntry, endsInMiddle } from "./orientation_code_check_private.ts";
+import { checkLamina } from "./_checks.ts";
+import { checkEntry, endsInMiddle } from "./_orientation_code_check.ts";
 
 const check = checksFor("build the stack");
 

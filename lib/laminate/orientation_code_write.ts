@@ -7,12 +7,7 @@ import type {
   PlyEntry,
 } from "./orientation_code.ts";
 import type { CodeLayer } from "./orientation_code_layers.ts";
-import {
-  checkCodeAngle,
-  checkEntry,
-  checkKey,
-  MOST_PLIES,
-} from "./orientation_code_check_private.ts";
+import { checkCodeAngle, checkEntry, checkKey, MOST_PLIES } from "./_orientation_code_check.ts";
 
 const check = checksFor("write the orientation code");
 

@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
+import { checkStack } from "./_checks.ts";
 
 const check = checksFor("list the orders of the plies");
 

@@ -1,7 +1,7 @@
 import { type Checks, checksFor } from "../check/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
-import { checkExpansion } from "./free_strain_private.ts";
+import { checkStack } from "./_checks.ts";
+import { checkExpansion } from "./_free_strain.ts";
 import type {
   Curvature,
   ForcesAndMoments,
@@ -10,7 +10,7 @@ import type {
   PlyStrain,
   PlyStress,
 } from "./plane_state.ts";
-import { FORCES, responseOf, STRAINS } from "./response_private.ts";
+import { FORCES, responseOf, STRAINS } from "./_response.ts";
 
 const check = checksFor("compute the response of the laminate");
 

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import type { Lamina } from "../materials/mod.ts";
-import { checkAngle, checkInPlane, checkResult, type InPlaneConstants } from "./checks_private.ts";
-import { sineCosineDeg } from "./degrees_private.ts";
-import { reducedComplianceOf, rotatedExpansionOf, rotatedStiffnessOf } from "./lamina_private.ts";
+import { checkAngle, checkInPlane, checkResult, type InPlaneConstants } from "./_checks.ts";
+import { sineCosineDeg } from "./_degrees.ts";
+import { reducedComplianceOf, rotatedExpansionOf, rotatedStiffnessOf } from "./_lamina.ts";
 
 const check = checksFor("turn the lamina");
 

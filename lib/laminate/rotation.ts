@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
-import { checkAngle, checkResult } from "./checks_private.ts";
-import { sineCosineDeg } from "./degrees_private.ts";
+import { checkAngle, checkResult } from "./_checks.ts";
+import { sineCosineDeg } from "./_degrees.ts";
 import type { LaminateStrain, LaminateStress, PlyStrain, PlyStress } from "./plane_state.ts";
-import { turnedStrainToPly, turnedStressToPly } from "./rotation_private.ts";
+import { turnedStrainToPly, turnedStressToPly } from "./_rotation.ts";
 
 const checkStress = checksFor("turn the stress");
 const checkStrain = checksFor("turn the strain");

@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import { inverse3 } from "../numeric/mod.ts";
-import { checkInPlane, checkResult, type InPlaneConstants } from "./checks_private.ts";
+import { checkInPlane, checkResult, type InPlaneConstants } from "./_checks.ts";
 
 const check = checksFor("compute the stiffness of the solid");
 

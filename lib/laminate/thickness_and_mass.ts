@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
-import { plyHeightsOf } from "./stack_private.ts";
+import { plyHeightsOf } from "./_stack.ts";
 
 const check = checksFor("add up the stack");
 

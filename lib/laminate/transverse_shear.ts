@@ -1,13 +1,13 @@
 import { checksFor } from "../check/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
-import { sineCosineDeg } from "./degrees_private.ts";
+import { checkStack } from "./_checks.ts";
+import { sineCosineDeg } from "./_degrees.ts";
 import {
   type ShearBasis,
   shearBasisOf,
   shearComplianceOf,
   shearSumOf,
-} from "./transverse_shear_private.ts";
+} from "./_transverse_shear.ts";
 
 const checkStiffness = checksFor("compute the transverse shear stiffness");
 const checkStress = checksFor("compute the transverse shear stress");

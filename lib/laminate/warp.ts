@@ -1,10 +1,10 @@
 import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { checkStack } from "./checks_private.ts";
-import { checkExpansion } from "./free_strain_private.ts";
+import { checkStack } from "./_checks.ts";
+import { checkExpansion } from "./_free_strain.ts";
 import type { Curvature, LaminateStrain } from "./plane_state.ts";
-import { responseOf } from "./response_private.ts";
-import { plyHeightsOf } from "./stack_private.ts";
+import { responseOf } from "./_response.ts";
+import { plyHeightsOf } from "./_stack.ts";
 
 const check = checksFor("compute the warp of the panel");
 

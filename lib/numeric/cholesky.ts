@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkSymmetric } from "./matrix_check_private.ts";
+import { checkSymmetric } from "./_matrix_check.ts";
 
 const check = checksFor("take the Cholesky factor");
 

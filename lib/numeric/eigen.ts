@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import { cholesky } from "./cholesky.ts";
-import { checkSymmetric } from "./matrix_check_private.ts";
+import { checkSymmetric } from "./_matrix_check.ts";
 
 const check = checksFor("find the eigenvalues");
 

@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
-import { conditionEstimate, factorise, type Factors, solveScaled } from "./lu_private.ts";
-import { checkNumbers, checkSquare } from "./matrix_check_private.ts";
+import { conditionEstimate, factorise, type Factors, solveScaled } from "./_lu.ts";
+import { checkNumbers, checkSquare } from "./_matrix_check.ts";
 
 const checkSolve = checksFor("solve the linear equations");
 const checkInverse = checksFor("invert the matrix");

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkNumbers } from "./matrix_check_private.ts";
+import { checkNumbers } from "./_matrix_check.ts";
 
 const check = checksFor("find the quantiles");
 

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { fillNormals, nextBits, nextNormal, nextUniform, seededState } from "./ziggurat_private.ts";
+import { fillNormals, nextBits, nextNormal, nextUniform, seededState } from "./_ziggurat.ts";
 
 const check = checksFor("draw random numbers");
 

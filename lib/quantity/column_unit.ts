@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { intoSI, meantUnit, outOfSI } from "./lookup_private.ts";
+import { intoSI, meantUnit, outOfSI } from "./_lookup.ts";
 import type { Dimension } from "./dimension.ts";
 
 const check = checksFor("read the unit of a column");

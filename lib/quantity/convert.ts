@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
-import { checkedSI, meantUnit, outOfSI } from "./lookup_private.ts";
-import { parseNumber } from "./number_private.ts";
+import { checkedSI, meantUnit, outOfSI } from "./_lookup.ts";
+import { parseNumber } from "./_number.ts";
 import type { Dimension } from "./dimension.ts";
 
 const check = checksFor("convert a quantity");

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import { fromSI } from "./convert.ts";
 import type { Dimension } from "./dimension.ts";
-import { ladders, printed, rung } from "./display_private.ts";
-import { kinds } from "./hints_private.ts";
+import { ladders, printed, rung } from "./_display.ts";
+import { kinds } from "./_hints.ts";
 
 const check = checksFor("choose a unit to show");
 

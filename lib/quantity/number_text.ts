@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { parseNumber } from "./number_private.ts";
+import { parseNumber } from "./_number.ts";
 
 /**
  * A number as people write it: `12.5`, `1 1/2`, `1-1/2`, `½`, `5.4e-6`, `−3`; with a decimal

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
-import { unitsWanted } from "./hints_private.ts";
-import { checkedSI, findUnit, meantUnit } from "./lookup_private.ts";
-import { type NumberRead, parseNumber, plainNumber } from "./number_private.ts";
+import { unitsWanted } from "./_hints.ts";
+import { checkedSI, findUnit, meantUnit } from "./_lookup.ts";
+import { type NumberRead, parseNumber, plainNumber } from "./_number.ts";
 import { type Dimension, siUnits } from "./dimension.ts";
 
 /**

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
-import { ladders, printed, rung } from "./display_private.ts";
-import { kinds } from "./hints_private.ts";
-import { meantUnit, outOfSI } from "./lookup_private.ts";
+import { ladders, printed, rung } from "./_display.ts";
+import { kinds } from "./_hints.ts";
+import { meantUnit, outOfSI } from "./_lookup.ts";
 import type { Dimension } from "./dimension.ts";
 
 const check = checksFor("show a quantity");

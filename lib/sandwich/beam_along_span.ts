@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkBeam } from "./beam_checks_private.ts";
+import { checkBeam } from "./_beam_checks.ts";
 import type { BeamLoading, DeflectionParts } from "./beam_deflection.ts";
 import type { BeamLoadCase } from "./beam_load_cases.ts";
 

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkBeam } from "./beam_checks_private.ts";
+import { checkBeam } from "./_beam_checks.ts";
 import type { BeamLoadCase, DeflectionCoefficients } from "./beam_load_cases.ts";
 import type { ShearStiffness } from "./beam_section.ts";
 

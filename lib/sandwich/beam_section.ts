@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { assembleSection } from "./assemble_section_private.ts";
+import { assembleSection } from "./_assemble_section.ts";
 
 const check = checksFor("compute the beam section");
 

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkSection } from "./beam_checks_private.ts";
+import { checkSection } from "./_beam_checks.ts";
 import type { BeamSection, SectionLayer } from "./beam_section.ts";
 
 const check = checksFor("compute the beam's stress");

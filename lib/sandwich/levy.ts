@@ -1,16 +1,11 @@
 import { checksFor } from "../check/mod.ts";
-import { solveWave } from "./levy_wave_private.ts";
+import { solveWave } from "./_levy_wave.ts";
 import type { Panel, PanelPoint } from "./panel.ts";
-import { checkPanel } from "./panel_checks_private.ts";
-import {
-  profileAt,
-  type SeparableLoad,
-  separableLoads,
-  sineCoefficient,
-} from "./panel_load_private.ts";
-import { plateConstants, swapAxes, swapPoint } from "./panel_plate_private.ts";
-import { acceleratedSum } from "./series_sum_private.ts";
-import { stripAt, type StripState } from "./strip_private.ts";
+import { checkPanel } from "./_panel_checks.ts";
+import { profileAt, type SeparableLoad, separableLoads, sineCoefficient } from "./_panel_load.ts";
+import { plateConstants, swapAxes, swapPoint } from "./_panel_plate.ts";
+import { acceleratedSum } from "./_series_sum.ts";
+import { stripAt, type StripState } from "./_strip.ts";
 
 const check = checksFor("solve the panel by sine waves");
 

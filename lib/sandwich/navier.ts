@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
-import { deflectionGrid, solveWaves, type WaveTable } from "./navier_kernel_private.ts";
-import { checkPanel, EDGE_NAMES } from "./panel_checks_private.ts";
-import { type SeparableLoad, separableLoads, sineCoefficient } from "./panel_load_private.ts";
-import { plateConstants } from "./panel_plate_private.ts";
+import { deflectionGrid, solveWaves, type WaveTable } from "./_navier_kernel.ts";
+import { checkPanel, EDGE_NAMES } from "./_panel_checks.ts";
+import { type SeparableLoad, separableLoads, sineCoefficient } from "./_panel_load.ts";
+import { plateConstants } from "./_panel_plate.ts";
 import type { Panel, PanelPoint } from "./panel.ts";
 
 const check = checksFor("solve the panel by a double sine series");

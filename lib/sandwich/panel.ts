@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkEdge } from "./panel_checks_private.ts";
+import { checkEdge } from "./_panel_checks.ts";
 import type { PanelStiffness } from "./panel_stiffness.ts";
 
 const check = checksFor("describe the panel's edges");

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import { generalisedEigen } from "../numeric/mod.ts";
 import type { Panel } from "./panel.ts";
-import { condensedPanel, shapeOf, symmetrised } from "./ritz_condensed_private.ts";
-import { deflectionMatrix } from "./ritz_system_private.ts";
+import { condensedPanel, shapeOf, symmetrised } from "./_ritz_condensed.ts";
+import { deflectionMatrix } from "./_ritz_system.ts";
 
 const check = checksFor("compute the panel's buckling load");
 

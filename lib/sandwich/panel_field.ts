@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { laminateResponse, type PlyResponse } from "../laminate/mod.ts";
 import type { Stack } from "../materials/mod.ts";
-import { checkPlies } from "./core_of_stack_private.ts";
+import { checkPlies } from "./_core_of_stack.ts";
 import type { PanelPoint } from "./panel.ts";
 import type { PanelSolution } from "./solve_panel.ts";
 

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
-import { lowestModes } from "./lowest_modes_private.ts";
+import { lowestModes } from "./_lowest_modes.ts";
 import type { Panel } from "./panel.ts";
-import { condensedPanel, shapeOf } from "./ritz_condensed_private.ts";
-import { deflectionMatrix } from "./ritz_system_private.ts";
+import { condensedPanel, shapeOf } from "./_ritz_condensed.ts";
+import { deflectionMatrix } from "./_ritz_system.ts";
 
 const check = checksFor("compute the panel's natural frequencies");
 const checkTap = checksFor("compare the tap test");

@@ -7,7 +7,7 @@ import {
 } from "../laminate/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
 import { inverse3, multiply } from "../numeric/mod.ts";
-import { checkPlies, coreIndexOf, findCore, transverseModuli } from "./core_of_stack_private.ts";
+import { checkPlies, coreIndexOf, findCore, transverseModuli } from "./_core_of_stack.ts";
 
 const check = checksFor("compute the panel's stiffness");
 

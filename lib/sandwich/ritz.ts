@@ -1,23 +1,17 @@
 import { checksFor } from "../check/mod.ts";
-import { checkSupports, dot, solveContact, type SpringVector } from "./contact_private.ts";
-import { checkPanel } from "./panel_checks_private.ts";
+import { checkSupports, dot, solveContact, type SpringVector } from "./_contact.ts";
+import { checkPanel } from "./_panel_checks.ts";
 import {
   profileForce,
   profileMagnitude,
   profileMoment,
   type SeparableLoad,
   separableLoads,
-} from "./panel_load_private.ts";
+} from "./_panel_load.ts";
 import type { Panel, PanelEdges, PanelPoint } from "./panel.ts";
-import { ritzPoint } from "./ritz_field_private.ts";
-import { edgeReactions, type SolvedPanel } from "./ritz_reactions_private.ts";
-import {
-  loadVector,
-  type Pad,
-  padProfiles,
-  ritzSystem,
-  stiffnessMatrix,
-} from "./ritz_system_private.ts";
+import { ritzPoint } from "./_ritz_field.ts";
+import { edgeReactions, type SolvedPanel } from "./_ritz_reactions.ts";
+import { loadVector, type Pad, padProfiles, ritzSystem, stiffnessMatrix } from "./_ritz_system.ts";
 
 const check = checksFor("solve the panel by polynomials");
 

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { levyPanel } from "./levy.ts";
-import { checkPanel } from "./panel_checks_private.ts";
-import { isOrthotropic } from "./panel_plate_private.ts";
+import { checkPanel } from "./_panel_checks.ts";
+import { isOrthotropic } from "./_panel_plate.ts";
 import type { Panel, PanelPoint } from "./panel.ts";
 import { type PanelReactions, ritzPanel } from "./ritz.ts";
 

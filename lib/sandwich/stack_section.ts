@@ -2,9 +2,9 @@ import { checksFor } from "../check/mod.ts";
 import { rotatedCompliance, rotatedStiffness } from "../laminate/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
 import { inverse3 } from "../numeric/mod.ts";
-import { assembleSection, type UnplacedLayer } from "./assemble_section_private.ts";
+import { assembleSection, type UnplacedLayer } from "./_assemble_section.ts";
 import type { BeamSection } from "./beam_section.ts";
-import { checkPlies, coreIndexOf, transverseModuli } from "./core_of_stack_private.ts";
+import { checkPlies, coreIndexOf, transverseModuli } from "./_core_of_stack.ts";
 
 const check = checksFor("compute the beam section of the stack");
 

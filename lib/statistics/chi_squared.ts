@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
-import { positiveQuantile } from "./quantile_private.ts";
-import { checkDof, checkInside } from "./probability_private.ts";
-import { incompleteGamma } from "./special_private.ts";
+import { positiveQuantile } from "./_quantile.ts";
+import { checkDof, checkInside } from "./_probability.ts";
+import { incompleteGamma } from "./_special.ts";
 
 const check = checksFor("use the chi-squared distribution");
 

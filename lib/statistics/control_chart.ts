@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkSeries } from "./fit_private.ts";
+import { checkSeries } from "./_fit.ts";
 
 const check = checksFor("draw the control chart");
 

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { fitParameter } from "./fit_private.ts";
+import { fitParameter } from "./_fit.ts";
 import { fProbability } from "./fisher_f.ts";
 import { fitLine, type FitParameter, type LineFit, type Readings } from "./line_fit.ts";
 import { summarise } from "./summary.ts";

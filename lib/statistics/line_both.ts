@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkReadings, checkSeries, fitParameter } from "./fit_private.ts";
+import { checkReadings, checkSeries, fitParameter } from "./_fit.ts";
 import { fitLine, type FitParameter, type Readings } from "./line_fit.ts";
 
 const check = checksFor("fit a line to readings uncertain in x and y");

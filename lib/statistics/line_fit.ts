@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkReadings, explained, fitParameter, type Weighing, weighing } from "./fit_private.ts";
+import { checkReadings, explained, fitParameter, type Weighing, weighing } from "./_fit.ts";
 import type { UncertainInput } from "./uncertain.ts";
 
 const check = checksFor("fit a straight line");

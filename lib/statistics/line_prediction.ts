@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { LineFit } from "./line_fit.ts";
 import { type Coverage, coverage, type Uncertain, type UncertainInput } from "./uncertain.ts";
-import { checkUncertain } from "./uncertain_private.ts";
+import { checkUncertain } from "./_uncertain.ts";
 
 const check = checksFor("read from the straight line");
 

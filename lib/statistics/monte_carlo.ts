@@ -1,12 +1,12 @@
 import { checksFor, InputError } from "../check/mod.ts";
 import { quantiles, randomGenerator } from "../numeric/mod.ts";
-import { checkFunction } from "./function_check_private.ts";
-import { checkInside } from "./probability_private.ts";
+import { checkFunction } from "./_function_check.ts";
+import { checkInside } from "./_probability.ts";
 import type { NamedNumbers, PropagateOptions } from "./propagate.ts";
-import { type Run, runTrials } from "./monte_carlo_private.ts";
-import { samplerOf } from "./sampling_private.ts";
+import { type Run, runTrials } from "./_monte_carlo.ts";
+import { samplerOf } from "./_sampling.ts";
 import type { Uncertain, UncertainInput } from "./uncertain.ts";
-import { checkInputs } from "./uncertain_private.ts";
+import { checkInputs } from "./_uncertain.ts";
 
 const check = checksFor("propagate by Monte Carlo");
 

@@ -1,9 +1,9 @@
 import { checksFor } from "../check/mod.ts";
 import { findRoot, gaussLegendre } from "../numeric/mod.ts";
-import { checkInside } from "./probability_private.ts";
+import { checkInside } from "./_probability.ts";
 import { chiSquaredQuantile } from "./chi_squared.ts";
 import { normalProbability } from "./normal.ts";
-import { logGamma } from "./special_private.ts";
+import { logGamma } from "./_special.ts";
 
 const check = checksFor("use the noncentral t distribution");
 

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
-import { checkInside } from "./probability_private.ts";
-import { positiveQuantile } from "./quantile_private.ts";
-import { incompleteGamma } from "./special_private.ts";
+import { checkInside } from "./_probability.ts";
+import { positiveQuantile } from "./_quantile.ts";
+import { incompleteGamma } from "./_special.ts";
 
 const check = checksFor("use the normal distribution");
 

@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
-import { type Mixture, mixtureOf, mixtureSpread, spreadPosterior } from "./pooling_private.ts";
-import { checkUncertain } from "./uncertain_private.ts";
+import { type Mixture, mixtureOf, mixtureSpread, spreadPosterior } from "./_pooling.ts";
+import { checkUncertain } from "./_uncertain.ts";
 import type { Uncertain } from "./uncertain.ts";
 
 const check = checksFor("pool the groups");

@@ -1,10 +1,10 @@
 import { checksFor } from "../check/mod.ts";
-import { contributionsOf, gather, type Gathered, inUnitsOfLargest } from "./budget_private.ts";
-import { correlated, correlationMatrix } from "./correlation_private.ts";
-import { derivativesBy, type VectorFunction } from "./derivative_private.ts";
-import { checkFunction } from "./function_check_private.ts";
+import { contributionsOf, gather, type Gathered, inUnitsOfLargest } from "./_budget.ts";
+import { correlated, correlationMatrix } from "./_correlation.ts";
+import { derivativesBy, type VectorFunction } from "./_derivative.ts";
+import { checkFunction } from "./_function_check.ts";
 import type { UncertainInput } from "./uncertain.ts";
-import { checkInputs } from "./uncertain_private.ts";
+import { checkInputs } from "./_uncertain.ts";
 
 const check = checksFor("propagate the uncertainty");
 

@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import { leastSquares } from "../numeric/mod.ts";
-import { checkReadings, checkSeries, explained, fitParameter, weighing } from "./fit_private.ts";
+import { checkReadings, checkSeries, explained, fitParameter, weighing } from "./_fit.ts";
 import type { FitParameter, FitWeights, Readings } from "./line_fit.ts";
 
 const check = checksFor("fit the regression");

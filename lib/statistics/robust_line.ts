@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import { quantiles } from "../numeric/mod.ts";
-import { checkReadings, fitParameter } from "./fit_private.ts";
+import { checkReadings, fitParameter } from "./_fit.ts";
 import type { FitParameter, Readings } from "./line_fit.ts";
-import { medianStart, type Start } from "./robust_start_private.ts";
+import { medianStart, type Start } from "./_robust_start.ts";
 
 const check = checksFor("fit a robust line");
 

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { quantiles, type RandomGenerator, randomGenerator } from "../numeric/mod.ts";
-import { checkSeries } from "./fit_private.ts";
-import { checkFunction } from "./function_check_private.ts";
+import { checkSeries } from "./_fit.ts";
+import { checkFunction } from "./_function_check.ts";
 import { summarise } from "./summary.ts";
 
 export type { RandomGenerator };

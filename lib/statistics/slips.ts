@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkReadings } from "./fit_private.ts";
+import { checkReadings } from "./_fit.ts";
 import { fProbability } from "./fisher_f.ts";
 import type { Readings } from "./line_fit.ts";
 

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
-import { positiveQuantile } from "./quantile_private.ts";
-import { checkDof, checkInside } from "./probability_private.ts";
-import { incompleteBeta, incompleteGamma, type Tails } from "./special_private.ts";
+import { positiveQuantile } from "./_quantile.ts";
+import { checkDof, checkInside } from "./_probability.ts";
+import { incompleteBeta, incompleteGamma, type Tails } from "./_special.ts";
 
 const check = checksFor("use Student's t distribution");
 

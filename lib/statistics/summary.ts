@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkSeries } from "./fit_private.ts";
+import { checkSeries } from "./_fit.ts";
 import type { UncertainInput } from "./uncertain.ts";
 
 const check = checksFor("summarise the readings");

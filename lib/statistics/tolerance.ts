@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { noncentralTQuantile } from "./noncentral_t.ts";
 import { normalQuantile } from "./normal.ts";
-import { checkInside } from "./probability_private.ts";
+import { checkInside } from "./_probability.ts";
 import { summarise } from "./summary.ts";
 
 const check = checksFor("find the tolerance limit");

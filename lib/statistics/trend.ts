@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkSeries } from "./fit_private.ts";
+import { checkSeries } from "./_fit.ts";
 import { fitLine, type FitParameter } from "./line_fit.ts";
 import { studentTProbability } from "./student_t.ts";
 import { summarise } from "./summary.ts";

@@ -1,8 +1,8 @@
 import { checksFor } from "../check/mod.ts";
 import { normalQuantile } from "./normal.ts";
-import { checkInside } from "./probability_private.ts";
+import { checkInside } from "./_probability.ts";
 import { studentTQuantile } from "./student_t.ts";
-import { checkUncertain, effectiveDof, LIMIT_DIVISOR } from "./uncertain_private.ts";
+import { checkUncertain, effectiveDof, LIMIT_DIVISOR } from "./_uncertain.ts";
 
 const check = checksFor("state the uncertainty");
 

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
-import { chanceOfMore, CONFLICT } from "./probability_private.ts";
+import { chanceOfMore, CONFLICT } from "./_probability.ts";
 import type { Uncertain } from "./uncertain.ts";
-import { checkUncertain } from "./uncertain_private.ts";
+import { checkUncertain } from "./_uncertain.ts";
 
 const check = checksFor("update the estimate");
 

@@ -1,14 +1,14 @@
 import { checksFor } from "../check/mod.ts";
-import { checkFunction } from "./function_check_private.ts";
-import { conclude, type GroupsConcluded } from "./groups_conclude_private.ts";
-import { linearise, linearSystem } from "./groups_linear_private.ts";
-import { meanSpreads, pointsOf } from "./groups_points_private.ts";
+import { checkFunction } from "./_function_check.ts";
+import { conclude, type GroupsConcluded } from "./_groups_conclude.ts";
+import { linearise, linearSystem } from "./_groups_linear.ts";
+import { meanSpreads, pointsOf } from "./_groups_points.ts";
 import type { GroupSpread, PooledValue } from "./pool_groups.ts";
-import { chanceOfMore, CONFLICT } from "./probability_private.ts";
+import { chanceOfMore, CONFLICT } from "./_probability.ts";
 import type { Correlation, NamedNumbers } from "./propagate.ts";
 import type { RandomGenerator } from "./simulate.ts";
 import type { Uncertain } from "./uncertain.ts";
-import { checkUncertain } from "./uncertain_private.ts";
+import { checkUncertain } from "./_uncertain.ts";
 
 const check = checksFor("update the groups");
 

@@ -1,10 +1,10 @@
 import { checksFor } from "../check/mod.ts";
-import { checkFunction } from "./function_check_private.ts";
-import { settle, type Settled } from "./gauss_newton_private.ts";
-import { chanceOfMore, CONFLICT } from "./probability_private.ts";
+import { checkFunction } from "./_function_check.ts";
+import { settle, type Settled } from "./_gauss_newton.ts";
+import { chanceOfMore, CONFLICT } from "./_probability.ts";
 import type { Correlation, NamedNumbers, PropagateOptions } from "./propagate.ts";
 import type { Uncertain } from "./uncertain.ts";
-import { checkInputs } from "./uncertain_private.ts";
+import { checkInputs } from "./_uncertain.ts";
 
 const check = checksFor("update the parameters");
 

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { type SweepFigures, sweepStrips, type SweepTable } from "./beam_sweep_kernel_private.ts";
+import { type SweepFigures, sweepStrips, type SweepTable } from "./_beam_sweep_kernel.ts";
 
 const check = checksFor("sweep the strips");
 

@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkWatching } from "./watching_private.ts";
+import { checkWatching } from "./_watching.ts";
 
 const check = checksFor("compute in workers");
 
@@ -111,7 +111,7 @@ function runWorker<R>(
   keep: (from: number, found: readonly WorkerAnswer<R>[]) => void,
   signal: AbortSignal | undefined,
 ): Promise<void> {
-  const worker = new Worker(new URL("./worker_private.ts", import.meta.url), { type: "module" });
+  const worker = new Worker(new URL("./_worker.ts", import.meta.url), { type: "module" });
   return new Promise<void>((resolve, reject) => {
     const end = (): void => {
       worker.terminate();

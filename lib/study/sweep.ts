@@ -1,5 +1,5 @@
 import { checksFor } from "../check/mod.ts";
-import { checkWatching } from "./watching_private.ts";
+import { checkWatching } from "./_watching.ts";
 
 const check = checksFor("sweep the choices");
 

@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { normalQuantile } from "../statistics/mod.ts";
 import { evenPoints } from "./low_discrepancy.ts";
-import { checkWatching } from "./watching_private.ts";
+import { checkWatching } from "./_watching.ts";
 
 const check = checksFor("share out the variance");
 

@@ -1,8 +1,8 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "@laminate/notebooks/check";
 import { quantiles, randomGenerator } from "@laminate/notebooks/numeric";
-import { nextBits } from "../../lib/numeric/ziggurat_private.ts";
-import { LAYER_WIDTH } from "../../lib/numeric/ziggurat_private.ts";
+import { nextBits } from "../../lib/numeric/_ziggurat.ts";
+import { LAYER_WIDTH } from "../../lib/numeric/_ziggurat.ts";
 import { assertClose } from "../close.ts";
 
 Deno.test("quantiles by hand, also of equal, sorted and single values", () => {
