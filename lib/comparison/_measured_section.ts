@@ -30,7 +30,8 @@ export function faceModulusOf(D: number, shape: SectionShape): number | undefine
   const most = D / rigidityOf(1, { ...shape, coreE: 0 });
   if (shape.coreE === 0) return most;
   if (!(D > coreRigidityOf(shape))) return undefined;
-  return findRoot((E) => rigidityOf(E, shape) / D - 1, { from: 1e-9 * most, to: most });
+  // A little beyond, since rounding may put the crossing there where the core hardly helps.
+  return findRoot((E) => rigidityOf(E, shape) / D - 1, { from: 1e-9 * most, to: 1.0001 * most });
 }
 
 /** What the core alone has of a flexural rigidity [N·m²]. */
