@@ -10,10 +10,26 @@ import { parseNotebook } from "../../lib/notebook/runner/notebook_file.ts";
 import type { DocFunction } from "./_doc.ts";
 import { ROOT } from "./_source.ts";
 
-/** Argument lists by the name of the function. */
-export type Calls = ReadonlyMap<string, readonly (readonly unknown[])[]>;
+/** A call that gave a result. */
+interface Call {
+  readonly args: readonly unknown[];
+  readonly milliseconds: number;
+}
 
-type Noted = Map<string, unknown[][]>;
+/** Calls by the name of the function. */
+export type Calls = ReadonlyMap<string, readonly Call[]>;
+
+type Noted = Map<string, Call[]>;
+
+/** A call that takes longer is used only where there is no quicker one [ms]. */
+const SLOW = 30;
+
+/** Argument lists of the quick calls, or of the quickest. */
+export function quickOf(calls: readonly Call[]): readonly (readonly unknown[])[] {
+  const quick = calls.filter(({ milliseconds }) => milliseconds < SLOW);
+  const rising = calls.toSorted((a, b) => a.milliseconds - b.milliseconds);
+  return (quick.length > 0 ? quick : rising.slice(0, 1)).map(({ args }) => args);
+}
 
 const IMPORT =
   /import\s+(type\s+)?(\{[^}]*\}|\*\s+as\s+\w+)\s+from\s+"@laminate\/notebooks(?:\/(\w+))?";?/g;
@@ -65,8 +81,6 @@ function withoutTypes(names: string): string {
 
 /** Most calls of one function that are kept. */
 const MOST = 20;
-/** A call that takes longer is kept only if it is the first [ms]. */
-const SLOW = 30;
 
 function noting(
   module: Readonly<Record<string, unknown>>,
@@ -81,8 +95,8 @@ function noting(
         const keep = (): void => {
           const known = calls.get(name) ?? [];
           calls.set(name, known);
-          const slow = performance.now() - started > SLOW;
-          if (known.length < (slow ? 1 : MOST)) known.push(args);
+          const milliseconds = performance.now() - started;
+          if (known.length < MOST) known.push({ args, milliseconds });
         };
         const result = value(...args);
         // What is refused is no example of how to call it.

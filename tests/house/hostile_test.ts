@@ -1,7 +1,7 @@
 import { assertEquals } from "@std/assert";
 import { attack, type Findings, startWatch } from "./_attack.ts";
 import { documented, functionsAmong, type Symbols } from "./_doc.ts";
-import { type Calls, callsInExamples, callsInNotebooks } from "./_examples.ts";
+import { type Calls, callsInExamples, callsInNotebooks, quickOf } from "./_examples.ts";
 
 /** How often each function is called at least. */
 const RUNS = Number(Deno.env.get("HOSTILE_RUNS") ?? 150);
@@ -34,7 +34,7 @@ for (const [room, exported] of rooms) {
       found.push(
         await attack(each, {
           call: module[each.name],
-          known: [...known.get(each.name) ?? [], ...more.get(each.name) ?? []],
+          known: quickOf([...known.get(each.name) ?? [], ...more.get(each.name) ?? []]),
           symbols,
           runs,
           watch,
