@@ -55,7 +55,9 @@ const STEPS: Steps = [
 
 async function format(): Promise<Step> {
   const files = (await notebooks()).map(({ file }) => file);
-  const plain = await deno("fmt", "--check", `--ignore=${files.join()}`);
+  // What is left out on the command line takes the place of what the settings leave out.
+  const { exclude } = JSON.parse(await Deno.readTextFile(CONFIG)).fmt as { exclude: string[] };
+  const plain = await deno("fmt", "--check", `--ignore=${[...files, ...exclude].join()}`);
   const found = await unformatted(files, CONFIG);
   const report = [plain.report ?? "", ...found.map((file) => `not formatted: ${file}`)].join("\n");
   return { passed: plain.passed && found.length === 0, report };
