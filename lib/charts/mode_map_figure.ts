@@ -152,6 +152,8 @@ function heart(
   const rooms = own.map(room);
   const widest = Math.max(...rooms);
   const candidates = own.filter((_, i) => rooms[i]! >= widest - 1e-9);
+  // Figures too far apart for a distance: the drawing refuses them.
+  if (candidates.length === 0) return own[0]!;
   const middle = (along: "x" | "y"): number =>
     candidates.reduce((sum, cell) => sum + cell[along], 0) / candidates.length;
   const [mx, my] = [middle("x"), middle("y")];

@@ -71,6 +71,9 @@ function showColumn<Row extends object>(
   rows: readonly Row[],
 ): ShownColumn {
   const { key, heading = key, unit, format } = objectOf(check, "column", column);
+  if (format !== undefined && typeof format !== "function") {
+    check.refuse(`format of ${key}`, format, "must be a function of the value");
+  }
   textOf(check, "heading", heading);
   const cells = rows.map((row, i) => {
     const value = objectOf(check, `row ${i + 1}`, row)[key];
