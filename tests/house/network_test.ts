@@ -68,7 +68,10 @@ async function askedToLeave(
     for await (const connection of listener) {
       const bytes = new Uint8Array(200);
       const length = await connection.read(bytes).catch(() => 0);
-      asked.push(new TextDecoder().decode(bytes.subarray(0, length ?? 0)).split("\r\n")[0]!);
+      const line = new TextDecoder().decode(bytes.subarray(0, length ?? 0)).split("\r\n")[0]!;
+      // Who wants to leave says where to; a knock without a word is another program's on this
+      // machine, looking whether its own port is open.
+      if (line !== "") asked.push(line);
       connection.close();
     }
   })();
