@@ -56,13 +56,13 @@ export function besidePrediction(measured: Uncertain, predicted: Uncertain): Bes
   const size = Math.abs(z);
   const verdict = size < 2 ? "agrees" : size < 3 ? "in doubt" : "disagrees";
   const percent = `${(100 * Math.abs(value - 1)).toFixed(0)} % ${value < 1 ? "below" : "above"}`;
-  return {
+  return check.results({
     ...{ ratio, z, verdict },
     chance: 2 * normalProbability(-size),
     words: `${percent} the prediction: ${MEANING[verdict]} (${
       size.toFixed(1)
     } standard uncertainties).`,
-  };
+  });
 }
 
 const MEANING = {

@@ -10,6 +10,8 @@ import {
   type ResinCoat,
   standardAtmosphere,
 } from "../shop/mod.ts";
+import { checkFigures, checkLayup } from "./_layup_checks.ts";
+import { checkShape, type Fields } from "./_shape.ts";
 
 const check = checksFor("plan the day of a lay-up");
 
@@ -56,6 +58,30 @@ export interface LayupDay {
   /** Clock time at which the first pot is begun, hours and minutes. */
   readonly start: string;
 }
+
+/** What the day needs to be told of its workshop. */
+const WORKSHOP: Fields = {
+  resin: "object",
+  temperature: "positive",
+  laidPerHour: "positive",
+  rateSpread: "nonNegative",
+  mixingTime: "nonNegative",
+  potLife: "positive",
+  potMass: "positive",
+  sheetTemperature: "positive",
+  handlingTime: "positive",
+  fullCureTime: "positive",
+  hardenerDensity: "positive",
+  loss: "nonNegative",
+  "vacuum?": "number",
+  "altitude?": "number",
+};
+const STOCK: Fields = {
+  rollWidth: "positive",
+  joinOverlap: "nonNegative",
+  sheetLength: "positive",
+  sheetWidth: "positive",
+};
 
 /** Share of the pot life that a careful crew uses; common practice, no source. */
 const USABLE_SHARE = 0.8;
@@ -104,8 +130,9 @@ const BETWEEN = 0.05;
 export function layupDay(day: LayupDay): DayTask {
   const { parts, workshop, stock, start } = check.object("day", day);
   checkParts(parts);
-  check.object("workshop", workshop);
-  check.object("stock", stock);
+  checkShape(check, "workshop", workshop, WORKSHOP);
+  checkFigures(check, workshop, "workshop");
+  checkShape(check, "stock", stock, STOCK);
   const { layup, count, trim } = parts;
   const { plies, cores } = layersOf(layup, workshop);
   const cut = { length: parts.length + 2 * trim, width: parts.width + 2 * trim };
@@ -280,7 +307,7 @@ function bagOf(bag: {
 
 function checkParts(parts: PartsOfDay): void {
   check.object("parts", parts);
-  check.list("layers", check.object("lay-up", parts.layup).layers);
+  checkLayup(check, parts.layup);
   check.count("parts", parts.count, 1);
   check.positive("length", parts.length, "m");
   check.positive("width", parts.width, "m");

@@ -44,7 +44,7 @@ export function resizedPanel(
     readonly core: number;
   },
 ): JudgedMake {
-  check.list("stack", stack, 3);
+  check.list("stack", stack, 3).forEach((ply, i) => check.object(`ply ${i + 1}`, ply));
   check.object("design", design);
   check.object("sizes", sizes);
   const face = check.positive("thickness of a face", sizes.face, "m");
