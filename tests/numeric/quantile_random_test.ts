@@ -27,7 +27,7 @@ Deno.test("refusals of quantiles", () => {
 });
 
 Deno.test("xoshiro128++ from state 1 2 3 4", () => {
-  // The authors' C code run by an independent Python transcription; Rust's rand_xoshiro carries the
+  // The authors' C code rewritten in Python by itself; Rust's rand_xoshiro carries the
   // same ten (from memory).
   const state = Int32Array.of(1, 2, 3, 4);
   // deno-fmt-ignore
@@ -38,7 +38,7 @@ Deno.test("xoshiro128++ from state 1 2 3 4", () => {
 });
 
 Deno.test("a seed gives the same numbers everywhere, a large one too", () => {
-  // Independent Python transcription of splitmix32 and xoshiro128++.
+  // Independent Python program of splitmix32 and xoshiro128++.
   const first = (seed: number): number[] => {
     const generator = randomGenerator(seed);
     return [generator.bits(), generator.bits(), generator.bits()];
