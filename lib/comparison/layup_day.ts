@@ -11,7 +11,8 @@ import {
   standardAtmosphere,
 } from "../shop/mod.ts";
 import { checkFigures, checkLayup } from "./_layup_checks.ts";
-import { checkShape, type Fields } from "./_shape.ts";
+import { STOCK, WORKSHOP } from "./_layup_day_fields.ts";
+import { checkShape } from "./_shape.ts";
 
 const check = checksFor("plan the day of a lay-up");
 
@@ -58,30 +59,6 @@ export interface LayupDay {
   /** Clock time at which the first pot is begun, hours and minutes. */
   readonly start: string;
 }
-
-/** What the day needs to be told of its workshop. */
-const WORKSHOP: Fields = {
-  resin: "object",
-  temperature: "positive",
-  laidPerHour: "positive",
-  rateSpread: "nonNegative",
-  mixingTime: "nonNegative",
-  potLife: "positive",
-  potMass: "positive",
-  sheetTemperature: "positive",
-  handlingTime: "positive",
-  fullCureTime: "positive",
-  hardenerDensity: "positive",
-  loss: "nonNegative",
-  "vacuum?": "number",
-  "altitude?": "number",
-};
-const STOCK: Fields = {
-  rollWidth: "positive",
-  joinOverlap: "nonNegative",
-  sheetLength: "positive",
-  sheetWidth: "positive",
-};
 
 /** Share of the pot life that a careful crew uses; common practice, no source. */
 const USABLE_SHARE = 0.8;
