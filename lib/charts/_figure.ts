@@ -71,7 +71,7 @@ export function drawFigure(options: Plot.PlotOptions, text: Finding): SVGSVGElem
 }
 
 /** What each figure says in words. */
-const FINDING = { title: "text", description: "text" } as const;
+const FINDING = { title: "words", description: "words" } as const;
 
 /** Attributes that hold places. */
 const PLACES = ["d", "x", "y", "x1", "x2", "y1", "y2", "cx", "cy", "width", "height", "transform"];

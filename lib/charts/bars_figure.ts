@@ -39,13 +39,13 @@ export interface BarsData {
 
 const SHAPE: Fields = {
   bars: [{
-    label: "text",
+    label: "words",
     value: "number",
     "interval?": { low: "number", high: "number" },
-    "remark?": "text",
+    "remark?": "words",
   }],
   x: AXIS,
-  "limit?": { value: "number", label: "text" },
+  "limit?": { value: "number", label: "words" },
 };
 
 /**

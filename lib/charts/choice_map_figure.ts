@@ -48,9 +48,9 @@ export interface ChoiceMapData {
 const SYMBOLS = ["circle", "square", "triangle", "diamond"] as const;
 
 // The axis of the deflection is logarithmic.
-const CHOICE: Fields = { mass: "number", deflection: "positive", label: "text" };
+const CHOICE: Fields = { mass: "number", deflection: "positive", label: "words" };
 const SHAPE: Fields = {
-  series: [{ label: "text", choices: [CHOICE] }],
+  series: [{ label: "words", choices: [CHOICE] }],
   "chosen?": CHOICE,
   "limit?": "positive",
   massUnit: UNIT,

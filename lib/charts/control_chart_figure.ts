@@ -55,9 +55,9 @@ export interface ControlChartData {
 
 const ENDS = { low: "number", high: "number" } as const;
 const SHAPE: Fields = {
-  points: [{ label: "text", value: "number", "interval?": ENDS, "remark?": "text" }],
+  points: [{ label: "words", value: "number", "interval?": ENDS, "remark?": "words" }],
   phases: [{
-    label: "text",
+    label: "words",
     from: "number",
     to: "number",
     "centre?": "number",

@@ -62,12 +62,12 @@ export interface PlaneAxis {
   readonly to: number;
 }
 
-const PLANE_AXIS = { name: "text", "unit?": UNIT, from: "number", to: "number" } as const;
+const PLANE_AXIS = { name: "words", "unit?": UNIT, from: "number", to: "number" } as const;
 const SHAPE: Fields = {
-  strips: [{ label: "text", edges: [{ x: "number", low: "number", high: "number" }] }],
+  strips: [{ label: "words", edges: [{ x: "number", low: "number", high: "number" }] }],
   "region?": [POINT],
-  "regionLabel?": "text",
-  "spots?": [{ ...POINT, label: "text", "reach?": POINT }],
+  "regionLabel?": "words",
+  "spots?": [{ ...POINT, label: "words", "reach?": POINT }],
   x: PLANE_AXIS,
   y: PLANE_AXIS,
 };

@@ -36,10 +36,10 @@ export interface EnvelopeData {
 const SYMBOLS = ["circle", "square", "triangle", "diamond", "star", "wye"] as const;
 
 const SHAPE: Fields = {
-  curves: [{ label: "text", points: [POINT] }],
+  curves: [{ label: "words", points: [POINT] }],
   x: AXIS,
   y: AXIS,
-  "load?": { ...POINT, label: "text" },
+  "load?": { ...POINT, label: "words" },
 };
 
 /**

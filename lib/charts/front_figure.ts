@@ -41,8 +41,8 @@ const DESIGN = { x: "number", y: "positive" } as const;
 const SHAPE: Fields = {
   designs: [DESIGN],
   front: [DESIGN],
-  "chosen?": { ...DESIGN, label: "text" },
-  "limit?": { value: "positive", label: "text" },
+  "chosen?": { ...DESIGN, label: "words" },
+  "limit?": { value: "positive", label: "words" },
   x: AXIS,
   y: AXIS,
 };

@@ -50,9 +50,9 @@ export interface IntervalsData {
 }
 
 const SHAPE: Fields = {
-  rows: [{ label: "text", value: "number", low: "number", high: "number", "remark?": "text" }],
-  "bands?": [{ label: "text", low: "number", high: "number" }],
-  "reference?": { value: "number", label: "text" },
+  rows: [{ label: "words", value: "number", low: "number", high: "number", "remark?": "words" }],
+  "bands?": [{ label: "words", low: "number", high: "number" }],
+  "reference?": { value: "number", label: "words" },
   x: AXIS,
 };
 

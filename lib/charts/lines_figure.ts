@@ -55,12 +55,12 @@ export interface LinesData {
 }
 
 const SHAPE: Fields = {
-  lines: [{ label: "text", points: [POINT] }],
+  lines: [{ label: "words", points: [POINT] }],
   x: AXIS,
   y: AXIS,
-  "xMarks?": [{ value: "number", label: "text" }],
-  "yMarks?": [{ value: "number", label: "text" }],
-  "spots?": [{ ...POINT, label: "text" }],
+  "xMarks?": [{ value: "number", label: "words" }],
+  "yMarks?": [{ value: "number", label: "words" }],
+  "spots?": [{ ...POINT, label: "words" }],
 };
 
 /**

@@ -38,7 +38,7 @@ export interface LoadTestData {
 }
 
 const SHAPE: Fields = {
-  readings: [{ load: "number", deflection: "number", branch: "text" }],
+  readings: [{ load: "number", deflection: "number", branch: "words" }],
   fitted: { intercept: "number", slope: "number" },
   predicted: { slope: "number", low: "number", high: "number" },
   loadUnit: UNIT,

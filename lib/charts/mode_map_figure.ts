@@ -46,10 +46,10 @@ const GROUNDS = [
 ];
 
 const SHAPE: Fields = {
-  cells: [{ ...POINT, mode: "text" }],
+  cells: [{ ...POINT, mode: "words" }],
   x: AXIS,
   y: AXIS,
-  "chosen?": { ...POINT, label: "text" },
+  "chosen?": { ...POINT, label: "words" },
 };
 
 /**

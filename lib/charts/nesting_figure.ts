@@ -52,7 +52,7 @@ const GAP = 0.06;
 
 const SHAPE: Fields = {
   pieces: [{
-    label: "text",
+    label: "words",
     fromStart: "number",
     fromEdge: "number",
     length: "number",

@@ -36,7 +36,7 @@ const SIZE = 460;
 const DIRECTIONS: readonly number[] = [0, 45, 90, 135, 180, 225, 270, 315];
 
 const SHAPE: Fields = {
-  curves: [{ label: "text", values: ["number"] }],
+  curves: [{ label: "words", values: ["number"] }],
   radius: AXIS,
 };
 

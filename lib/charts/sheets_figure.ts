@@ -48,8 +48,8 @@ const MARGIN = 24;
 
 const SHAPE: Fields = {
   sheets: [{
-    label: "text",
-    "remark?": "text",
+    label: "words",
+    "remark?": "words",
     kappaX: "number",
     kappaY: "number",
     kappaXY: "number",

@@ -58,11 +58,11 @@ const KEY = "key";
 
 const SHAPE: Fields = {
   rows: [{
-    label: "text",
-    spans: [{ what: "text", from: "number", to: "number" }],
-    "remark?": "text",
+    label: "words",
+    spans: [{ what: "words", from: "number", to: "number" }],
+    "remark?": "words",
   }],
-  x: "text",
+  x: "words",
   showTime: "function",
 };
 

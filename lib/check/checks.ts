@@ -1,4 +1,5 @@
 import { InputError } from "./input_error.ts";
+import { checkShape, type Shape } from "./shape.ts";
 
 /** The limits of a range check. */
 export interface Limits {
@@ -35,6 +36,8 @@ export interface Checks {
   object<T>(argument: string, value: T): T;
   /** A list with at least `min` entries. */
   list<T>(argument: string, value: readonly T[], min?: number): readonly T[];
+  /** A value with all its parts, before they are read: each is named where it is not as it must be. */
+  shape<T>(argument: string, value: T, shape: Shape): T;
   /**
    * A computed number about to leave: finite inputs can still overflow.
    * Call it on results whose formula can leave the range of a double.
@@ -100,7 +103,7 @@ export function checksFor(action: string): Checks {
     return figures;
   };
 
-  return {
+  const checks: Checks = {
     finite,
     positive(argument, value, unit): number {
       finite(argument, value, unit);
@@ -150,10 +153,12 @@ export function checksFor(action: string): Checks {
         ? value
         : fail(argument, value, `must be a list of ${min} or more`);
     },
+    shape: (argument, value, shape) => checkShape(checks, argument, { value, shape }),
     result,
     results: (figures) => results(figures),
     refuse(argument, value, wanted): never {
       return fail(argument, value, wanted);
     },
   };
+  return checks;
 }

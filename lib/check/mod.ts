@@ -5,3 +5,4 @@
  */
 export * from "./input_error.ts";
 export * from "./checks.ts";
+export type { Fields, Kind, Shape } from "./shape.ts";

@@ -1,5 +1,5 @@
 import type { Checks } from "../check/mod.ts";
-import { checkShape, UNCERTAIN } from "./_shape.ts";
+import { UNCERTAIN } from "./_shape.ts";
 import type { Gap } from "./explain_gap.ts";
 
 /** Refuses a gap of which a part is missing or no number. */
@@ -9,6 +9,6 @@ export function checkGap(check: Checks, { measured, inputs, predict }: Gap): voi
     check.finite(`measured value ${i + 1}`, value);
     check.positive(`uncertainty of measured value ${i + 1}`, u);
   });
-  checkShape(check, "inputs", inputs, { each: { ...UNCERTAIN, reading: "words" } });
-  checkShape(check, "prediction", predict, "function");
+  check.shape("inputs", inputs, { each: { ...UNCERTAIN, reading: "words" } });
+  check.shape("prediction", predict, "function");
 }

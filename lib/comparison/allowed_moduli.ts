@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
-import { checkShape, LOAD_CASE, MEASURED } from "./_shape.ts";
+import { LOAD_CASE, MEASURED } from "./_shape.ts";
 import { faceModulusOf, rigidityOf, type SectionShape, shearAreaOf } from "./_measured_section.ts";
 import type { MeasuredBeam } from "./face_and_core.ts";
 import type { RigidityPair } from "./joint_region.ts";
@@ -68,8 +68,8 @@ export function allowedModuli(
   faceE: readonly number[],
 ): readonly AllowedModuli[] {
   check.object("test", test);
-  checkShape(check, "load case", test.loadCase, LOAD_CASE);
-  checkShape(check, "compliance", test.compliance, MEASURED);
+  check.shape("load case", test.loadCase, LOAD_CASE);
+  check.shape("compliance", test.compliance, MEASURED);
   const { loadCase: { deflection }, span, compliance } = test;
   check.positive("span", span, "m");
   const shape = shapeOf(beam);

@@ -1,9 +1,8 @@
-import { checksFor } from "../check/mod.ts";
+import { checksFor, type Fields } from "../check/mod.ts";
 import type { Loading, LoadTestRecord, WeighingRecord } from "../records/mod.ts";
 import { type BeamLoadCase, beamLoadCases } from "../sandwich/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
 import { type BendingTestRead, readBendingTest } from "./bending_test.ts";
-import { checkShape, type Fields } from "./_shape.ts";
 import type { KnownOfPart } from "./layup_inputs.ts";
 import type { PlannedBeam } from "./predicted_bending.ts";
 import { type WeighedRecord, weighedRecord } from "./weighed_parts.ts";
@@ -112,7 +111,7 @@ export function beamEvidence(
   weighing?: WeighingRecord,
   care: MeasuringCare = {},
 ): BeamEvidence {
-  checkShape(check, "tests", tests, [TEST]);
+  check.shape("tests", tests, [TEST]);
   const first = check.list("tests", tests)[0]!;
   const { gaugeStep = 1e-5, uSpan = 5e-4, uWidth = 2e-4, uThickness = 5e-5 } = check.object(
     "care",

@@ -10,9 +10,7 @@ import {
   type ResinCoat,
   standardAtmosphere,
 } from "../shop/mod.ts";
-import { checkFigures, checkLayup } from "./_layup_checks.ts";
-import { STOCK, WORKSHOP } from "./_layup_day_fields.ts";
-import { checkShape } from "./_shape.ts";
+import { checkDay } from "./_layup_day_checks.ts";
 
 const check = checksFor("plan the day of a lay-up");
 
@@ -105,11 +103,8 @@ const BETWEEN = 0.05;
  * ```
  */
 export function layupDay(day: LayupDay): DayTask {
-  const { parts, workshop, stock, start } = check.object("day", day);
-  checkParts(parts);
-  checkShape(check, "workshop", workshop, WORKSHOP);
-  checkFigures(check, workshop, "workshop");
-  checkShape(check, "stock", stock, STOCK);
+  checkDay(check, day);
+  const { parts, workshop, stock, start } = day;
   const { layup, count, trim } = parts;
   const { plies, cores } = layersOf(layup, workshop);
   const cut = { length: parts.length + 2 * trim, width: parts.width + 2 * trim };
@@ -280,16 +275,4 @@ function bagOf(bag: {
     vacuum: { gauge, outside },
     ...(strengths.length === 0 ? {} : { coreStrength: Math.min(...strengths) }),
   };
-}
-
-function checkParts(parts: PartsOfDay): void {
-  check.object("parts", parts);
-  checkLayup(check, parts.layup);
-  check.count("parts", parts.count, 1);
-  check.positive("length", parts.length, "m");
-  check.positive("width", parts.width, "m");
-  check.nonNegative("trim", parts.trim, "m");
-  check.nonNegative("ramp", parts.ramp, "m");
-  check.nonNegative("coat on the mould", parts.mouldCoat, "kg/m²");
-  check.nonNegative("soak of the peel ply", parts.peelPlySoak, "kg/m²");
 }

@@ -3,7 +3,6 @@ import type { LayupProcess } from "../constituents/mod.ts";
 import type { Reinforcement } from "../materials/mod.ts";
 import type { LayupRecord, LoadTestRecord, WeighingRecord } from "../records/mod.ts";
 import { checkLayup } from "./_layup_checks.ts";
-import { checkShape } from "./_shape.ts";
 import { type BeamEvidence, beamEvidence, type MeasuringCare } from "./beam_evidence.ts";
 import { isAsLaid } from "./input_names.ts";
 import { type LearnedFromBeams, learnFromBeams, type LearnOptions } from "./learn_materials.ts";
@@ -96,11 +95,11 @@ export function learnFromRecords(
 ): LearnedFromRecords {
   const { weighings, loadTests } = check.object("records", records);
   check.list("load tests", loadTests);
-  checkShape(check, "weighings", weighings, [{ part: "text", layup: "object" }]);
-  checkShape(check, "load tests", loadTests, [{ specimen: "text", layup: "object" }]);
+  check.shape("weighings", weighings, [{ part: "text", layup: "object" }]);
+  check.shape("load tests", loadTests, [{ specimen: "text", layup: "object" }]);
   for (const { layup } of [...weighings, ...loadTests]) checkLayup(check, layup);
   const { setAside = [], care = {} } = check.object("options", options);
-  checkShape(check, "parts set aside", setAside, ["text"]);
+  check.shape("parts set aside", setAside, ["text"]);
   const named = options.layup ?? loadTests[0]!.layup.name;
   const tests = loadTests.filter(({ layup, specimen }) =>
     layup.name === named && !setAside.includes(specimen)

@@ -1,4 +1,4 @@
-import { checksFor } from "../check/mod.ts";
+import { checksFor, type Fields } from "../check/mod.ts";
 import {
   type GroupSpread,
   type GroupsUpdated,
@@ -8,7 +8,7 @@ import {
   type Uncertain,
   updateGroups,
 } from "../statistics/mod.ts";
-import { checkShape, type Fields, MEASURED } from "./_shape.ts";
+import { MEASURED } from "./_shape.ts";
 import { anotherCore, type LearnedModel, learnedModel, type Subject } from "./_learned_model.ts";
 import type { BeamEvidence } from "./beam_evidence.ts";
 import { FIBRE_FRACTION } from "./input_names.ts";
@@ -136,7 +136,7 @@ export function learnFromBeams(
   options: LearnOptions = {},
 ): LearnedFromBeams {
   check.list("beams", beams);
-  checkShape(check, "beams", beams, [BEAM]);
+  check.shape("beams", beams, [BEAM]);
   for (const { part, tests, measured, beam } of beams) {
     if (
       !(measured.length > 0 && measured.length === tests.length &&

@@ -4,7 +4,7 @@ import type { Reinforcement } from "../materials/mod.ts";
 import type { LayupRecord, WeighingRecord } from "../records/mod.ts";
 import { type Pooled, poolGroups, type Uncertain, updateEstimate } from "../statistics/mod.ts";
 import { checkFigures, checkLayup } from "./_layup_checks.ts";
-import { checkShape, MEASURED } from "./_shape.ts";
+import { MEASURED } from "./_shape.ts";
 import { rangeOf, spread } from "./_spread.ts";
 import type { WeighedRecord } from "./weighed_parts.ts";
 
@@ -21,7 +21,7 @@ export interface LearnedArealWeight {
 }
 
 function checkCloth(cloth: Reinforcement): void {
-  checkShape(check, "cloth", cloth, {
+  check.shape("cloth", cloth, {
     ...{ name: "text", arealWeight: "positive", fibreFraction: "positive" },
     typical: { each: "object" },
   });
@@ -65,9 +65,9 @@ export function learnArealWeight(
   check.list("records", records, 0).forEach((record, i) => {
     checkLayup(check, check.object(`record ${i + 1}`, record).layup);
     checkFigures(check, record, `record ${i + 1}`);
-    checkShape(check, `area of record ${i + 1}`, record.area, MEASURED);
+    check.shape(`area of record ${i + 1}`, record.area, MEASURED);
     if (record.dryClothMass !== undefined) {
-      checkShape(check, `dry cloth of record ${i + 1}`, record.dryClothMass, MEASURED);
+      check.shape(`dry cloth of record ${i + 1}`, record.dryClothMass, MEASURED);
     }
   });
   checkCloth(cloth);
@@ -130,7 +130,7 @@ export function withArealWeight(
   arealWeight: Uncertain,
 ): LayupRecord {
   checkLayup(check, layup);
-  checkShape(check, "areal weight", arealWeight, MEASURED);
+  check.shape("areal weight", arealWeight, MEASURED);
   const changed = (reinforcement: Reinforcement): Reinforcement => ({
     ...reinforcement,
     arealWeight: arealWeight.value,
@@ -196,7 +196,7 @@ export function learnFibreFraction(
     checkLayup(check, check.object(`record of weighed part ${i + 1}`, record).layup);
     const { verdict, fibreVolumeFraction } = check.object(`weighing of part ${i + 1}`, weighed);
     check.text(`verdict on part ${i + 1}`, verdict);
-    checkShape(check, `fibre fraction of part ${i + 1}`, fibreVolumeFraction, [null, MEASURED]);
+    check.shape(`fibre fraction of part ${i + 1}`, fibreVolumeFraction, [null, MEASURED]);
   });
   checkCloth(cloth);
   const parts = weighed.flatMap(({ record, weighed: { verdict, fibreVolumeFraction } }) => {

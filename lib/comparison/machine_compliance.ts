@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
 import { propagate, type Propagated, type Uncertain } from "../statistics/mod.ts";
-import { checkShape, LOAD_CASE } from "./_shape.ts";
+import { LOAD_CASE } from "./_shape.ts";
 
 const check = checksFor("subtract the machine's compliance");
 
@@ -80,7 +80,7 @@ const STEEL: Uncertain = { value: 205e9, u: 3e9 };
 export function machineCompliance(bar: KnownBar): MachineCompliance {
   check.object("bar", bar);
   const { loadCase, compliance, span, width, thickness, E = STEEL, nu = 0.29 } = bar;
-  checkShape(check, "load case", loadCase, LOAD_CASE);
+  check.shape("load case", loadCase, LOAD_CASE);
   check.within("Poisson ratio", nu, { min: 0, max: 0.5 });
   const inputs = {
     "measured slope": positive("measured slope", compliance, "m/N"),

@@ -1,6 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
-import { checkShape, LOAD_CASE } from "./_shape.ts";
+import { LOAD_CASE } from "./_shape.ts";
 import type { RigidityPair } from "./joint_region.ts";
 import type { ComplianceTest } from "./rigidities.ts";
 
@@ -61,7 +61,7 @@ export function oneSpan(
 ): OneSpan {
   check.object("test", test);
   const { loadCase, span, compliance } = test;
-  const { deflection: { bending, shear } } = checkShape(check, "load case", loadCase, LOAD_CASE);
+  const { deflection: { bending, shear } } = check.shape("load case", loadCase, LOAD_CASE);
   check.positive("span", span, "m");
   check.positive("compliance", compliance, "m/N");
   const leastFlexuralRigidity = check.result(

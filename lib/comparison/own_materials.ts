@@ -1,9 +1,9 @@
-import { checksFor } from "../check/mod.ts";
+import { checksFor, type Fields } from "../check/mod.ts";
 import type { Core, Fibre, Range, Reinforcement } from "../materials/mod.ts";
 import { stiffnessFactorOf } from "../micromechanics/mod.ts";
 import { catalogueText, type ReinforcementLayer } from "../records/mod.ts";
 import { checkFigures, checkLayup } from "./_layup_checks.ts";
-import { checkShape, type Fields, INTERVAL, UNCERTAIN } from "./_shape.ts";
+import { INTERVAL, UNCERTAIN } from "./_shape.ts";
 import { rangeOf } from "./_spread.ts";
 import { asLaid, coreShearModulusInput, fibreModulusInput } from "./input_names.ts";
 import type { LearnedCloth, LearnedFromRecords } from "./learn_from_records.ts";
@@ -69,7 +69,7 @@ export function ownMaterialFiles(
   learned: LearnedFromRecords,
   options: OwnMaterialsOptions = {},
 ): ReadonlyMap<string, string> {
-  checkShape(check, "learned", learned, LEARNED);
+  check.shape("learned", learned, LEARNED);
   checkLayup(check, learned.layup);
   learned.cloths.forEach(({ cloth }, i) => checkFigures(check, cloth, `cloth ${i + 1}`));
   const { crew = "own" } = check.object("options", options);

@@ -1,6 +1,5 @@
 import { checksFor } from "../check/mod.ts";
 import { propagate, type Uncertain, updateParameters } from "../statistics/mod.ts";
-import { checkShape } from "./_shape.ts";
 import { checkGap } from "./_gap_checks.ts";
 import type { Gap, SuspectInput } from "./explain_gap.ts";
 
@@ -94,7 +93,7 @@ export function readingsThatTell(
   }
   if (first === second) check.refuse("second explanation", second, "must differ from the first");
   check.list("readings", readings).forEach((planned, i) => {
-    checkShape(check, `reading ${i + 1}`, planned, { reading: "text", predict: "function" });
+    check.shape(`reading ${i + 1}`, planned, { reading: "text", predict: "function" });
     check.positive(`uncertainty of ${planned.reading}`, planned.u);
   });
   const [one, other] = [first, second].map((name) => expectedIf(gap, name));

@@ -8,7 +8,7 @@ import {
 } from "../sandwich/mod.ts";
 import { type Propagated, propagateTogether, type Uncertain } from "../statistics/mod.ts";
 import { type KnownOfPart, layupModel, type PredictionInput } from "./layup_inputs.ts";
-import { checkShape, LOAD_CASE, MEASURED } from "./_shape.ts";
+import { LOAD_CASE, MEASURED } from "./_shape.ts";
 
 const check = checksFor("predict a bending test");
 
@@ -82,8 +82,8 @@ export function predictBending(beam: PlannedBeam): PredictedBending {
   check.object("beam", beam);
   const { layup, width, tests, known } = beam;
   check.list("tests", tests);
-  checkShape(check, "tests", tests, [{ test: "text", loadCase: LOAD_CASE, span: MEASURED }]);
-  checkShape(check, "width", width, MEASURED);
+  check.shape("tests", tests, [{ test: "text", loadCase: LOAD_CASE, span: MEASURED }]);
+  check.shape("width", width, MEASURED);
   const model = layupModel(layup, known);
   const spanName = ({ test }: PlannedTest): string => `span of ${test}`;
   const inputs: Readonly<Record<string, PredictionInput>> = {

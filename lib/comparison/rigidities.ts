@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import type { BeamLoadCase } from "../sandwich/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
-import { checkShape, LOAD_CASE } from "./_shape.ts";
+import { LOAD_CASE } from "./_shape.ts";
 
 const check = checksFor("separate bending from shear");
 
@@ -136,7 +136,7 @@ function checkShared(shared: SharedByTests): Uncertain {
 function checkTest(test: ComplianceTest, i: number): void {
   check.object(`test ${i + 1}`, test);
   const { span, compliance, uCompliance = 0, uSpan = 0, loadCase } = test;
-  checkShape(check, `load case of test ${i + 1}`, loadCase, LOAD_CASE);
+  check.shape(`load case of test ${i + 1}`, loadCase, LOAD_CASE);
   check.positive(`span of test ${i + 1}`, span, "m");
   check.positive(`compliance of test ${i + 1}`, compliance, "m/N");
   check.nonNegative(`uncertainty of the compliance of test ${i + 1}`, uCompliance, "m/N");

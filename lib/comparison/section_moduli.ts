@@ -1,6 +1,5 @@
-import { checksFor } from "../check/mod.ts";
+import { checksFor, type Fields } from "../check/mod.ts";
 import type { BeamSection, SectionLayer } from "../sandwich/mod.ts";
-import { checkShape, type Fields } from "./_shape.ts";
 import type { ModuliPair } from "./allowed_moduli.ts";
 import type { MeasuredBeam } from "./face_and_core.ts";
 
@@ -49,7 +48,7 @@ export function sectionModuli(section: BeamSection): SectionModuli {
   if (kind !== "sandwich" || shearStiffness === "rigid") {
     check.refuse("section", kind, "must be a sandwich with a core");
   }
-  checkShape(check, "section", section, SECTION);
+  check.shape("section", section, SECTION);
   const { width, coreThickness, topThickness, bottomThickness } = section;
   const exactly = (value: number): { value: number; u: number } => ({ value, u: 0 });
   const top = check.positive("face modulus", meanModulus(section.layers, "top face"), "Pa");

@@ -1,7 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import type { Catalogue, LayerRecord, LayupRecord } from "../records/mod.ts";
 import { checkLayup } from "./_layup_checks.ts";
-import { checkShape } from "./_shape.ts";
 
 const check = checksFor("lay the schedule in other materials");
 
@@ -50,7 +49,7 @@ export function withMaterials(layup: LayupRecord, catalogue: Catalogue): LayupRe
         return { ...layer, ...resin, core: row(catalogue.cores, layer.core.name) };
       }
       const reinforcement = row(catalogue.reinforcements, layer.reinforcement.name);
-      checkShape(check, layer.reinforcement.name, reinforcement, { fibre: "text" });
+      check.shape(layer.reinforcement.name, reinforcement, { fibre: "text" });
       const usual = layer.fibreFraction === layer.reinforcement.fibreFraction;
       return {
         ...layer,
