@@ -124,6 +124,30 @@ Deno.test("thickness and two-mass forms agree with the plain mass balance", () =
   );
 });
 
+Deno.test("a mat between two cloths: every figure of the mixture by hand", () => {
+  // Cloth: 2 × 0.25 kg/m² of glass 2500 is 0.2 mm of solid glass; at Vf 0.4 half a millimetre, of it
+  // 0.3 mm resin 1200: 0.36 kg/m². Mat: 0.3 kg/m² is 0.12 mm; at 0.2 it is 0.6 mm, 0.48 mm resin
+  // 1100: 0.528 kg/m². Together 0.8 kg fibre, 0.888 kg resin, 1.1 mm.
+  const mixture = mixtureOfLayers([
+    {
+      arealWeight: 0.25,
+      fibreDensity: 2500,
+      resinDensity: 1200,
+      fibreVolumeFraction: 0.4,
+      plies: 2,
+    },
+    { arealWeight: 0.3, fibreDensity: 2500, resinDensity: 1100, fibreVolumeFraction: 0.2 },
+  ]);
+  assertClose(mixture.thickness, 1.1e-3, TIGHT);
+  assertClose(mixture.fibrePerArea, 0.8, TIGHT);
+  assertClose(mixture.resinPerArea, 0.888, TIGHT);
+  assertClose(mixture.massPerArea, 1.688, TIGHT);
+  assertClose(mixture.fibreMassFraction, 0.8 / 1.688, TIGHT);
+  assertClose(mixture.fibreVolumeFraction, 0.32 / 1.1, TIGHT);
+  assertClose(mixture.resinRatio, 1.11, TIGHT);
+  assertClose(mixture.density, 1.688 / 1.1e-3, TIGHT);
+});
+
 Deno.test("what cannot be meant is refused, once per kind", () => {
   const densities = { fibreDensity: 2560, resinDensity: 1200 };
   const layer = { arealWeight: 0.2, fibreDensity: 2560, fibreVolumeFraction: 0.4 };
