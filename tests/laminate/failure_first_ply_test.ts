@@ -96,6 +96,51 @@ Deno.test("a knock-down takes its share of the ratio", () => {
   }
 });
 
+Deno.test("a knock-down reaches each of the five strain allowables", () => {
+  const allowables = { "glass ply": { e1t: 0.02, e1c: 0.015, e2t: 0.004, e2c: 0.012, g12: 0.016 } };
+  const options: FailureOptions = { criterion: "maximum strain", allowables, knockDown: 0.6 };
+  const flat = { epsilonX: 0, epsilonY: 0, gammaXY: 0 };
+  // One strain of 0.001 alone, imposed: 0.6 times its allowable over 0.001.
+  const alone = [
+    [{ epsilonX: 0.001 }, 12, "1t"],
+    [{ epsilonX: -0.001 }, 9, "1c"],
+    [{ epsilonY: 0.001 }, 2.4, "2t"],
+    [{ epsilonY: -0.001 }, 7.2, "2c"],
+    [{ gammaXY: 0.001 }, 9.6, "12"],
+    [{ gammaXY: -0.001 }, 9.6, "12"],
+  ] as const;
+  for (const [strain, expected, mode] of alone) {
+    const { ratio, tied } = firstPlyFailure(
+      stackOfCode("[0]", { ply }),
+      { ...flat, ...strain },
+      options,
+    );
+    assertClose(ratio!, expected, { relative: 1e-13 }, mode);
+    assertEquals(tied[0]?.mode, mode);
+  }
+});
+
+Deno.test("Hashin's transverse shear strength is knocked down with the others", () => {
+  // Yc 120, S 60, S23 50 MPa; σ2 = −75, τ12 = 42.75: (75 R/100)² + (1.44 − 1)(−75 R/120) +
+  // (42.75 R/60)² = 1, so 1.07015625 R² − 0.275 R − 1 = 0. All strengths by half: half of R.
+  const whole = (0.275 + Math.sqrt(0.275 ** 2 + 4 * 1.07015625)) / (2 * 1.07015625);
+  const load = { Ny: -75e6 * 0.25e-3, Nxy: 42.75e6 * 0.25e-3 };
+  const at = (knockDown: number): number =>
+    firstPlyFailure(stackOfCode("[0]", { ply }), load, {
+      criterion: "Hashin",
+      knockDown,
+      transverseShearStrengths: { "glass ply": 50e6 },
+    }).ratio!;
+  assertClose(at(1), whole, { relative: 1e-12 });
+  assertClose(at(0.5), whole / 2, { relative: 1e-12 });
+  // Left out, S23 is half of Yc: (75 R/120)² + 0 + (42.75 R/60)² = 1.
+  const guessed = firstPlyFailure(stackOfCode("[0]", { ply }), load, {
+    criterion: "Hashin",
+    knockDown: 0.5,
+  });
+  assertClose(guessed.ratio!, 0.5 / Math.hypot(75 / 120, 42.75 / 60), { relative: 1e-12 });
+});
+
 Deno.test("maximum strain takes its allowables by the name of the lamina", () => {
   const e = { e1t: 0.02, e1c: 0.015, e2t: 0.004, e2c: 0.012, g12: 0.015 };
   const allowables = { "glass ply": e };

@@ -6,6 +6,7 @@
 import { assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
 import {
+  complianceInvariants,
   reducedStiffness,
   rotatedCompliance,
   rotatedExpansion,
@@ -34,6 +35,37 @@ Deno.test("rotated stiffness and compliance agree with exact fractions", () => {
   assertClose([S11, S12, S16, S22, S26, S66], [
     ...[8.578357894736842e-11, -3.6309894736842103e-11, -5.758428070175439e-11],
     ...[1.0952626900584795e-10, -2.381922807017544e-11, 1.6201188304093567e-10],
+  ], EXACT);
+});
+
+Deno.test("invariants are the means over all angles that they are called", () => {
+  // Eight even angles average fourth powers of cos and sin exactly; the waves cos 2θ and cos 4θ are
+  // what is left when the entry is weighted with twice the wave.
+  const anglesDeg = [0, 1, 2, 3, 4, 5, 6, 7].map((i) => 22.5 * i);
+  const mean = (of: (angleDeg: number) => number, wave = 0): number =>
+    anglesDeg.reduce((sum, angleDeg) => {
+      const weight = wave === 0 ? 1 : 2 * Math.cos(wave * angleDeg * Math.PI / 180);
+      return sum + weight * of(angleDeg) / 8;
+    }, 0);
+  const { V1, V2, V3, V4, V5 } = complianceInvariants(GLASS);
+  const S = (angleDeg: number) => rotatedCompliance(GLASS, angleDeg);
+  assertClose([V1, V2, V3, V4, V5], [
+    mean((angle) => S(angle).S11),
+    mean((angle) => S(angle).S11, 2),
+    mean((angle) => S(angle).S11, 4),
+    mean((angle) => S(angle).S12),
+    mean((angle) => S(angle).S66),
+  ], EXACT);
+  // S̄66 is 1/G12 at 0° and (1 + 2ν12)/E1 + 1/E2 at 45°, and V5 lies in the middle.
+  assertClose(V5, (1 / 3.6e9 + 1.56 / 38e9 + 1 / 9e9) / 2, EXACT);
+  const { U1, U2, U3, U4, U5 } = stiffnessInvariants(GLASS);
+  const Q = (angleDeg: number) => rotatedStiffness(GLASS, angleDeg);
+  assertClose([U1, U2, U3, U4, U5], [
+    mean((angle) => Q(angle).Q11),
+    mean((angle) => Q(angle).Q11, 2),
+    mean((angle) => Q(angle).Q11, 4),
+    mean((angle) => Q(angle).Q12),
+    mean((angle) => Q(angle).Q66),
   ], EXACT);
 });
 
