@@ -115,6 +115,63 @@ Deno.test("a plan that cannot keep resin at hand says so, and the trials agree",
   assertEquals(trials.verdict, "fails");
 });
 
+Deno.test("one pot is enough up to what a slow crew empties in time, a second begins there", () => {
+  // The first pot waits for its own mixing: 200 + m/0.4 g/s = 1600 s at 560 g.
+  const pots = (totalMass: number): number =>
+    planBatches({ ...task, totalMass, largestBatch: 1 }).batches.length;
+  assertEquals([pots(0.5599), pots(0.5601)], [1, 2]);
+});
+
+Deno.test("the largest pot where pot life falls with mass", () => {
+  // (0.12 + m)/0.0004 = 1600 (m/0.1)^(−1/3): 0.31609 kg, by bisection in another program.
+  const sheet = { potLife: 2000, mass: 0.1, temperature: 293 };
+  const plan = planBatches({ ...task, totalMass: 3, largestBatch: 1, sheet });
+  assertClose(plan.largestUsable, 0.3160901791990848, { relative: 1e-8 });
+  assertEquals(plan.batches.length, 10);
+});
+
+Deno.test("from which pot life on a plan holds, and how the crew stands dry below it", () => {
+  // A pot of the mark, 120 g behind 120 g, is laid by a slow crew in 600 s: 0.8 × 750 s.
+  const withLife = (potLife: number) => planBatches({ ...task, sheet: { ...task.sheet, potLife } });
+  assertEquals(withLife(751).verdict, "holds");
+  const dry = withLife(749);
+  assertEquals([dry.verdict, dry.mark], ["fails", 0]);
+  // Mixed when the one before is empty: (599.2 − 200) s × 0.4 g/s = 159.68 g at most, 12 pots of
+  // 150 g, each 200 s of mixing and 300 s of laying.
+  assertClose(dry.largestUsable, 0.15968, { relative: 1e-8 });
+  assertClose(dry.batches.map(({ mass }) => mass), Array(12).fill(0.15), { relative: 1e-12 });
+  assertClose(dry.batches.map(({ mixAt }) => mixAt), [...Array(12).keys()].map((i) => 500 * i), {
+    absolute: 1e-9,
+  });
+  assertClose(
+    dry.batches.map(({ openAt }) => openAt),
+    [...Array(12).keys()].map((i) => 500 * i + 200),
+    {
+      relative: 1e-12,
+    },
+  );
+  assertClose(dry.finishAt, 6000, { relative: 1e-12 });
+});
+
+Deno.test("behind a pot smaller than the mark, mixing begins when that pot is begun", () => {
+  // 0.15, 0.15 and 0.01 kg, then a mark of 0.12 kg: the second is mixed 240 s before the first is
+  // empty (200 + 300 s), the third 240 s before the second is.
+  const { batches, mark, task: { layingRate, resinPerArea } } = planBatches({
+    ...task,
+    totalMass: 0.31,
+    largestBatch: 0.15,
+  });
+  assertClose(mark / (layingRate * resinPerArea), 240, { relative: 1e-12 });
+  assertClose(batches.map(({ mixAt }) => mixAt), [0, 260, 560], { relative: 1e-12 });
+  assertClose(batches.map(({ emptyAt }) => emptyAt), [500, 800, 820], { relative: 1e-12 });
+});
+
+Deno.test("a thousand pots are the most", () => {
+  const many = { ...task, largestBatch: 1e-3, mixingTime: 1e-3 };
+  assertEquals(planBatches({ ...many, totalMass: 1 }).batches.length, 1000);
+  assertThrows(() => planBatches({ ...many, totalMass: 1.0005 }), InputError, "must be 1000");
+});
+
 Deno.test("batches refuse what cannot be", () => {
   assertThrows(() => planBatches({ ...task, rateSpread: 1 }), InputError, "must be below 1");
   assertThrows(() => planBatches({ ...task, totalMass: 0 }), InputError, "mass of resin is 0 kg");

@@ -1,7 +1,7 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { assertClose } from "../close.ts";
 import { InputError } from "../../lib/check/mod.ts";
-import { type DayTask, planDay } from "../../lib/shop/mod.ts";
+import { type DayPlan, type DayTask, planDay } from "../../lib/shop/mod.ts";
 
 const skin = { name: "skin", shape: { length: 1.2, width: 0.4 }, angleDeg: 0, trim: 0.025 };
 const task: DayTask = {
@@ -119,6 +119,48 @@ Deno.test("doubt anywhere in the day reaches its notes", () => {
   assert(doubtful.notes.some((note) => note.includes("crush the core")));
   assert(doubtful.notes.some((note) => note.includes("wider than the roll")));
   assert(doubtful.notes.some((note) => note.includes("rule of thumb")));
+});
+
+/** The day with a crew for which the pots can be followed by hand; resin 0.664/0.85 kg. */
+function exothermOf(crew: Partial<DayTask["crew"]>, potLife: number): DayPlan {
+  const sheet = { potLife, mass: 0.1, temperature: 293, massExponent: 0 };
+  const crewOfDay = { ...task.crew, rateSpread: 0.1, usableShare: 1, largestBatch: 0.6, sheet };
+  return planDay({ ...task, crew: { ...crewOfDay, ...crew } });
+}
+
+Deno.test("a pot is watched from three quarters of its pot life on, its wait at the mark counted", () => {
+  // 2.25 m² of cloth at 0.001 m²/s take 2250 s. In two equal pots the second waits until the mark
+  // is used up, 1.1 × 240 s, and is laid in 1125 s: 1389 s, three quarters of 1852 s.
+  const watched = exothermOf({}, 1850);
+  assertEquals([watched.pots.length, watched.exotherm.risk], [2, "watch"]);
+  assert(watched.notes.some((note) => note.includes("hardly empty before its pot life ends")));
+  assertEquals(exothermOf({}, 1854).exotherm.risk, "low");
+  // In one pot, which waits for its own mixing: 240 + 2250 = 2490 s, three quarters of 3320 s.
+  const single = { largestBatch: 1.2 };
+  assertEquals(exothermOf(single, 3318).pots.length, 1);
+  assertEquals(exothermOf(single, 3318).exotherm.risk, "watch");
+  assertEquals(exothermOf(single, 3322).exotherm.risk, "low");
+});
+
+Deno.test("the pot that is watched is the largest, against the limit of its sheet or half a kilogram", () => {
+  // Two pots of 0.3906 kg: three quarters of 0.5208 kg.
+  assertEquals(exothermOf({ largestBatch: 0.520 }, 9000).exotherm.risk, "watch");
+  assertEquals(exothermOf({ largestBatch: 0.522 }, 9000).exotherm.risk, "low");
+  const { largestBatch: _, ...crew } = task.crew;
+  const usual = planDay({
+    ...task,
+    crew: { ...crew, sheet: { ...task.crew.sheet, potLife: 20_000 } },
+  });
+  assertEquals([usual.pots.length, usual.exotherm.risk], [2, "watch"]);
+  // Mixing for 900 s puts the mark at 1.1 × 900 × 0.781/2250 = 0.344 kg, above a third of the
+  // resin: pots of 0.375, 0.375 and 0.031 kg, and pot life goes as 1/mass.
+  const unequal = exothermOf({
+    mixingTime: 900,
+    largestBatch: 0.375,
+    sheet: { potLife: 40_000, mass: 0.1, temperature: 293, massExponent: 1 },
+  }, 0);
+  assertEquals(unequal.pots.length, 3);
+  assertClose(unequal.exotherm.potLife, 40_000 * 0.1 / 0.375, { relative: 1e-12 });
 });
 
 Deno.test("a day without core, bag and fillets has none in its plan", () => {
