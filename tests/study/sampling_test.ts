@@ -69,8 +69,36 @@ Deno.test("normal inputs: a sum shares by variances; the uncertainty covers the 
   );
   assertClose(sd, 5, { relative: 0.01 });
   assertClose(shares[0]!.alone, 0.64, { absolute: 0.01 });
+  // Eight repeats: beyond four standard errors once in two hundred (t of 7 degrees of freedom).
+  assertClose(shares[0]!.alone, 0.64, { absolute: 4 * shares[0]!.aloneUncertainty });
+  assertClose(shares[0]!.inAll, 0.64, { absolute: 4 * shares[0]!.inAllUncertainty });
   assertEquals(shares[2]!.name, "idle");
   assertClose(shares[2]!.inAll, 0, { absolute: 1e-15 });
+});
+
+Deno.test("the uncertainty of a share is the standard error of the mean of its repeats", () => {
+  const even = { kind: "even", low: 0, high: 1 } as const;
+  const shares = (repeats: number, seed: number) => {
+    const { shares } = varianceShares(
+      { a: even, b: even },
+      ({ a, b }) => Math.exp(a) + a * b,
+      { points: 16, repeats, seed },
+    );
+    return shares.find(({ name }) => name === "a")!;
+  };
+  // Repeat r takes the seed s + r, so that three means tell three single repeats apart:
+  // x3 = 3 m123 − 2 m12, x1 = 3 m123 − 2 m23, x2 = 2 m12 − x1.
+  const [all, early, late] = [shares(3, 7), shares(2, 7), shares(2, 8)];
+  for (const which of ["alone", "inAll"] as const) {
+    const [m123, m12, m23] = [all[which], early[which], late[which]];
+    const [x1, x3] = [3 * m123 - 2 * m23, 3 * m123 - 2 * m12];
+    const x2 = 2 * m12 - x1;
+    // s² = Σ(x − m)²/(n − 1), u = s/√n; of two it is half their difference.
+    const u = Math.sqrt(((x1 - m123) ** 2 + (x2 - m123) ** 2 + (x3 - m123) ** 2) / 2 / 3);
+    assert(u > 1e-4);
+    assertClose(all[`${which}Uncertainty`], u, { relative: 1e-9 });
+    assertClose(early[`${which}Uncertainty`], Math.abs(x1 - x2) / 2, { relative: 1e-9 });
+  }
 });
 
 Deno.test("variance shares tell their progress and stop when asked", () => {
