@@ -117,8 +117,8 @@ function tableHtml(caption: string, columns: readonly ShownColumn[], count: numb
       `<tr>${
         columns.map(({ right, cells }, j) =>
           j === 0
-            ? `<th scope="row"${style(right)}>${escapeHtml(cells[i]!)}</th>`
-            : `<td${style(right)}>${escapeHtml(cells[i]!)}</td>`
+            ? `<th scope="row"${style(right)}>${escapeHtml(unparted(cells[i]!))}</th>`
+            : `<td${style(right)}>${escapeHtml(unparted(cells[i]!))}</td>`
         ).join("")
       }</tr>\n`,
   ).join("");
@@ -127,4 +127,9 @@ function tableHtml(caption: string, columns: readonly ShownColumn[], count: numb
     : "";
   return `<table>\n<caption style="text-align:left">${proseHtml(caption)}</caption>\n` +
     `<thead>\n<tr>${head}</tr>\n</thead>\n<tbody>\n${body}${none}</tbody>\n</table>`;
+}
+
+/** A cell in which no line ends between a number, its uncertainty and its unit. */
+function unparted(cell: string): string {
+  return cell.replace(/ (?=± )|(?<=±) |(?<=\d\)?) (?=[%°A-Za-zµ])/g, "\u00a0");
 }

@@ -167,6 +167,15 @@ Deno.test("a table: units in the head, numbers to the right, four digits, a dash
   assertEquals(cells[0], [["TH", ""], ["TD", "number"], ["TD", ""], ["TD", ""]]);
 });
 
+Deno.test("in a table no line ends between a number, its uncertainty and its unit", () => {
+  const cell = (text: string): string =>
+    html(table([{ text }], { caption: "Stiffness", columns: [{ key: "text" }] }))
+      .match(/<th scope="row"[^>]*>(.*?)<\/th>/)?.[1] ?? "";
+  assertEquals(cell("93 ± 4 mm/kN"), "93\u00a0±\u00a04\u00a0mm/kN");
+  assertEquals(cell("(44.0 ± 2.2) %"), "(44.0\u00a0±\u00a02.2)\u00a0%");
+  assertEquals(cell("beam 1, (a) 2 by 3"), "beam 1, (a) 2\u00a0by 3");
+});
+
 Deno.test("a table without rows says so", () => {
   const shown = table([] as { a: number }[], { caption: "T", columns: [{ key: "a" }] });
   assertEquals(text(shown), "T\na\n(no rows)");

@@ -99,20 +99,39 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
   .cards td::before { content: attr(data-label); color: var(--soft); }
 }
 @media print {
-  @page { size: A4; margin: 16mm 15mm; }
-  body { max-width: none; padding: 0; font-size: 10.5pt; background: none; }
+  @page { size: A4; margin: 12mm 14mm; }
+  body { max-width: none; padding: 0; font-size: 8.5pt; line-height: 1.33; background: none; }
   nav, .home, details.code, .sliders, .exercise form { display: none; }
   .answer, .caution { background: none; }
   a { color: inherit; text-decoration: none; }
   .scroll, pre, .katex:has(> math[display="block"]) { overflow: visible; }
   pre { white-space: pre-wrap; }
-  table { font-size: 9.5pt; }
-  thead { display: table-header-group; }
+  h1 { font-size: 16pt; margin: 0 0 .5rem; }
+  h2 { font-size: 11pt; margin: .6rem 0 .25rem; padding-top: .2rem; }
+  h3 { font-size: 10pt; margin: .6rem 0 .2rem; }
+  .answer { font-size: 11pt; margin: 0 0 .5rem; padding: .3rem .7rem; }
+  small, figcaption, caption, .soft { font-size: 8pt; }
+  p, .scroll, figure, .note, .try-next, .caution, .working, .live, .exercise { margin: .35rem 0; }
+  .note, .try-next, .caution, .working, .live { padding: .1rem .7rem; }
+  figure svg { width: auto; max-width: 120mm; max-height: 76mm; }
+  table { font-size: 8pt; line-height: 1.25; }
+  th, td { padding: .1rem .45rem .1rem 0; }
+  th.number, td.number { padding-left: .2rem; }
+  thead { display: table-header-group; break-after: avoid; }
+  tbody tr:first-child { break-before: avoid; }
+  caption { break-after: avoid; }
   tr, .answer { break-inside: avoid; }
-  h2 { margin-top: 1.4rem; }
+  li { margin: .1rem 0; }
+  .working > ol > li { margin: .4rem 0; }
+  .working > ol > li > p { margin: .15rem 0; }
+  .working ul, .working ul > li { display: inline; padding: 0; }
+  .working ul > li:not(:last-child)::after { content: "; "; }
+  .caution > ul, .try-next > ul { margin: .2rem 0; }
+  footer { margin-top: .5rem; padding-top: .2rem; font-size: 8pt; }
   body:has(.sheet) > :is(header, nav, footer), body:has(.sheet) main > :not(.sheet) { display: none; }
   .sheet { margin: 0; padding: 0; border: 0; background: none; font-size: 12pt; line-height: 1.3; }
   .sheet table { font-size: 12pt; line-height: 1.25; width: 100%; }
+  .sheet figure svg { max-width: 100%; max-height: none; }
   .sheet > h2 { font-size: 17pt; margin: 0 0 .3rem; }
   .sheet caption, .sheet figcaption { color: inherit; font-size: 12pt; font-weight: 600; padding: 0 0 .1rem; break-after: avoid; }
   .sheet th, .sheet td { padding: .22rem .7rem .22rem 0; border-color: #888; }
