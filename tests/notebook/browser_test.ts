@@ -5,6 +5,7 @@ import { notebookPage } from "../../lib/notebook/page/notebook_page.ts";
 import { runFolder } from "../../lib/notebook/cli/run_folder.ts";
 import { notebookNames } from "../../lib/notebook/runner/files.ts";
 import type { Output } from "../../lib/notebook/runner/notebook_file.ts";
+import { weakTexts } from "./_weak_texts.ts";
 import { cellOf, installed, notebookFolders, notebookOf, withFolder } from "./_fixtures.ts";
 
 const hasChromium = installed("chromium");
@@ -76,7 +77,7 @@ async function makePages(to: string): Promise<string[]> {
 
 Deno.test({
   name:
-    "each page opens from disk without a complaint, fits 390 and 1280 px, prints on 1 to 4 of A4",
+    "each page opens from disk without a complaint, fits 390 and 1280 px, reads by day and night, prints on 1 to 4 of A4",
   ignore: !hasChromium,
   fn: () =>
     withFolder(async (folder) => {
@@ -86,6 +87,10 @@ Deno.test({
           for (const width of [390, 1280]) assertEquals(await faults(browser, url, width), [], url);
           const page = await browser.newPage({ viewport: { width: 680, height: 1000 } });
           await page.goto(url);
+          for (const colorScheme of ["light", "dark"] as const) {
+            await page.emulateMedia({ colorScheme });
+            assertEquals(await page.evaluate(weakTexts), [], `${url}, ${colorScheme}`);
+          }
           // A4 less its margins is 180 mm, 680 px: nothing may be cut off on paper.
           await page.emulateMedia({ media: "print" });
           assertEquals(await page.evaluate(standingOut), [], `${url} on paper`);
@@ -103,6 +108,25 @@ Deno.test({
           await page.close();
         }
       });
+    }),
+});
+
+Deno.test({
+  name: "a weak text is found: on the page, on a mark of a figure, and not where a halo helps",
+  ignore: !hasChromium,
+  fn: () =>
+    withBrowser(async (browser) => {
+      const page = await browser.newPage();
+      await page.setContent(`<body style="background:#fff">
+        <p style="color:#777">grey</p><p style="color:#767676">darker</p>
+        <h1 style="color:#949494;font-size:24px">large</h1>
+        <svg width="300" height="60" fill="#000"><rect width="300" height="60" fill="#444"/>
+        <text x="10" y="20">on dark</text><text x="10" y="50" fill="#fff">light</text>
+        <text x="150" y="50" stroke="#fff" stroke-width="4" paint-order="stroke">halo</text></svg>`);
+      const found = await page.evaluate(weakTexts);
+      // Grey of the published kind: #767676 is the first on white with 4.54, #777777 has 4.48.
+      assertEquals(found.map((text) => text.split(":")[0]), ['"grey"', '"on dark"']);
+      assertEquals(found[0], '"grey": 4.48 to 1');
     }),
 });
 

@@ -8,6 +8,7 @@ import { framedTables } from "../../lib/notebook/page/tables.ts";
 import { markdownRenderer } from "../../lib/notebook/page/render_markdown.ts";
 import type { Cell, Notebook, Output } from "../../lib/notebook/runner/notebook_file.ts";
 import { cellOf, notebookOf } from "./_fixtures.ts";
+import { contrast } from "../contrast.ts";
 
 const shows = (...data: readonly Record<string, unknown>[]): Output[] =>
   data.map((one) => ({ output_type: "display_data", data: one, metadata: {} }));
@@ -216,16 +217,6 @@ Deno.test("the index lists answers, and failures without a link; names are escap
   assert(body.textContent.includes("No answer: code cell 3 (<x>): no"));
   assert(body.textContent.includes("data/<p>"));
 });
-
-/** Relative luminance and contrast as WCAG 2.2 defines them. */
-function contrast(a: string, b: string): number {
-  const luminance = (hex: string): number =>
-    [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16) / 255)
-      .map((c) => c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4)
-      .reduce((sum, c, i) => sum + c * [0.2126, 0.7152, 0.0722][i]!, 0);
-  const [dark, light] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
-  return (light + 0.05) / (dark + 0.05);
-}
 
 Deno.test("text keeps the contrast of WCAG 2.2 AA (4.5 to 1) by day and by night", () => {
   const page = notebookPage(notebook(cellOf("# T", 1)), "demo");
