@@ -77,6 +77,24 @@ Deno.test("a cloth among which mat is may be wetter, and an infused part is judg
   assertSays(partAt(0.21, { process: "infused" }), "plausible", "below the 0.45 to 0.57");
 });
 
+Deno.test("the band of a mixture weighs each cloth by its fibre's volume", () => {
+  const [twill] = partAt(0.3).layers;
+  // Glass on a square metre: 3 × ½ × 0.2/2560 = 1.171875e-4, and 2 × 0.45/2500 = 3.6e-4 m³. Woven by
+  // hand 0.30 to 0.45, mat 0.13 to 0.20.
+  const layers = [
+    { ...twill!, count: 3, areaShare: 0.5 },
+    {
+      ...{ ...twill!, cloth: "mat", fibre: "glass", form: "mat", count: 2 } as const,
+      arealWeight: exact(0.45),
+      fibreDensity: exact(2500),
+    },
+  ];
+  const [woven, mat] = [1.171875e-4, 3.6e-4];
+  const { low, high } = weighPart(partAt(0.3, { layers })).usualBand;
+  assertClose(low, (woven + mat) / (woven / 0.3 + mat / 0.13), { relative: 1e-12 });
+  assertClose(high, (woven + mat) / (woven / 0.45 + mat / 0.2), { relative: 1e-12 });
+});
+
 /** Standard uncertainty of the part's mass that gives its fibre fraction an expanded one, U. */
 function massUncertainty(Vf: number, U: number): number {
   // Vf = V/(V + (m − mf)/ρ), so dVf/dm = −Vf²/(V ρ); and U = 2u.

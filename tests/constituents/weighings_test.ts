@@ -1,4 +1,4 @@
-import { assertEquals, assertThrows } from "@std/assert";
+import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
 import {
   burnOff,
@@ -6,6 +6,7 @@ import {
   fibreVolumeFraction,
   laminateDensity,
   layerContents,
+  LAYUP_PROCESSES,
   matrixVolumeFraction,
   mixtureOfLayers,
   panelWeighing,
@@ -13,9 +14,11 @@ import {
   plyThickness,
   resinRatio,
   uncertainBurnOff,
+  uncertainFibreAndLaminate,
   uncertainFibreAndResin,
   uncertainPanelWeighing,
   uncertainThicknessContents,
+  USUAL_BANDS,
   usualFibreFraction,
   voidFractionFromThickness,
 } from "../../lib/constituents/mod.ts";
@@ -148,6 +151,23 @@ Deno.test("a mat between two cloths: every figure of the mixture by hand", () =>
   assertClose(mixture.density, 1.688 / 1.1e-3, TIGHT);
 });
 
+Deno.test("usual bands rise with pressure and with how straight the fibres lie", () => {
+  // Physics that any table of them must keep; the figures themselves are common practice.
+  const forms = ["mat", "woven", "stitched", "unidirectional"] as const;
+  for (const end of ["low", "high"] as const) {
+    for (const form of forms) {
+      const [hand, bagged, infused] = LAYUP_PROCESSES.map((process) => USUAL_BANDS[process][form]);
+      assert(hand![end] < bagged![end] && bagged![end] < infused![end], form);
+      // No cloth packs closer than fibres that touch in a square array.
+      assert(0.1 < hand!.low && infused!.high < Math.PI / 4, form);
+    }
+    for (const process of LAYUP_PROCESSES) {
+      const ends = forms.map((form) => USUAL_BANDS[process][form][end]);
+      assertEquals(ends, ends.toSorted((a, b) => a - b), `${process} ${end}`);
+    }
+  }
+});
+
 Deno.test("what cannot be meant is refused, once per kind", () => {
   const densities = { fibreDensity: 2560, resinDensity: 1200 };
   const layer = { arealWeight: 0.2, fibreDensity: 2560, fibreVolumeFraction: 0.4 };
@@ -168,6 +188,8 @@ Deno.test("what cannot be meant is refused, once per kind", () => {
     [() => voidFractionFromThickness({} as never), "thickness is missing"],
     [() => partBalance({ ...balance, partMass: 0.5 }), "mass left for the laminate"],
     [() => usualFibreFraction("pressed" as never, []), "must be one of: hand, bagged, infused"],
+    [() => uncertainFibreAndLaminate({} as never, 1.5), "must be between -1 and 1"],
+    [() => uncertainFibreAndResin({} as never, -1.5), "must be between -1 and 1"],
     [() => uncertainPanelWeighing(undefined as never), "panel is missing"],
   ];
   for (const [call, words] of refused) assertThrows(call, InputError, words);

@@ -111,6 +111,11 @@ Deno.test("crimp costs: plain is softer and weaker than twill, twill than satin,
   for (let i = 1; i < stiffness.length; i++) {
     assert(stiffness[i]!.E1 > stiffness[i - 1]!.E1);
     assert(stiffness[i]!.strengths!.Xt > stiffness[i - 1]!.strengths!.Xt);
+    assert(stiffness[i]!.strengths!.Xc > stiffness[i - 1]!.strengths!.Xc);
+  }
+  // Waviness costs strength more than stiffness, and a push more than a pull.
+  for (const { stiffness, tension, compression } of Object.values(FORM_FACTORS)) {
+    assert(compression <= tension && tension < stiffness && stiffness < 1);
   }
   assertEquals(formFactors({ form: "woven", weave: "none" }), FORM_FACTORS.plain);
 });
