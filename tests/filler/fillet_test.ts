@@ -114,6 +114,11 @@ Deno.test("fillets refuse what cannot be", () => {
     "must be below 180°",
   );
   assertThrows(
+    () => largestRadius({ cornerDeg: 90, limits: { area: -1 } }),
+    InputError,
+    "limit of area is -1 m², must be above 0",
+  );
+  assertThrows(
     () => largestRadius({ cornerDeg: 90, limits: { throat: 0 } }),
     InputError,
     "limit of throat is 0 m",

@@ -39,6 +39,8 @@ Deno.test("a gauge reading becomes absolute and compaction pressure", () => {
   assertEquals(bag.notes.length, 0);
   // 28.9 inHg of 3386.389 Pa each: 96.6 % of the standard atmosphere.
   assertEquals(bagPressure({ gauge: -28.9 * 3386.389, outside: 101_325 }).notes.length, 1);
+  assertEquals(bagPressure({ gauge: -95_000, outside: 100_000 }).notes.length, 0);
+  assertEquals(bagPressure({ gauge: -95_010, outside: 100_000 }).notes.length, 1);
 });
 
 Deno.test("the bag's force, and a core that crushes where only a ridge carries", () => {
