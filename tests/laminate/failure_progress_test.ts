@@ -77,6 +77,12 @@ Deno.test("without a load nothing fails", () => {
   assertEquals([events.length, end, firstRatio, lastRatio], [0, "nothing more fails", null, null]);
 });
 
+Deno.test("a cure that breaks plies without a load does it at ratio 0, and no work is lost", () => {
+  const { events, firstRatio } = progressiveFailure(crossPly, { temperatureChange: -600 }, limit);
+  assertEquals(firstRatio, 0);
+  assert(events.every(({ ratio, work }) => ratio === 0 && work === 1));
+});
+
 Deno.test("each kind of bad input is refused", () => {
   const load = { Nx: 1e3 };
   assertThrows(

@@ -105,6 +105,34 @@ Deno.test("an isotropic solid has Lamé's constants", () => {
   assertClose([C11, C22, C33, C12, C13, C23, C44], [6e9, 6e9, 6e9, 2e9, 2e9, 2e9, 2e9], EXACT);
 });
 
+Deno.test("Poisson ratios of a solid are possible together up to where its energy turns negative", () => {
+  const possible = (solid: Parameters<typeof solidCompliance>[0]): boolean => {
+    try {
+      return solidCompliance(solid).S11 > 0;
+    } catch {
+      return false;
+    }
+  };
+  const G = { G12: 2e9, G13: 2e9, G23: 2e9 };
+  // All alike: 1 − 3ν² − 2ν³ = (1 + ν)²(1 − 2ν), so ν = ½.
+  const alike = (nu: number) => ({
+    ...{ E1: 5e9, E2: 5e9, E3: 5e9, nu12: nu, nu13: nu, nu23: nu, ...G },
+  });
+  assertEquals([possible(alike(0.4999)), possible(alike(0.5001))], [true, false]);
+  // The determinant of [1/E1, −ν12/E1, −ν13/E1; …] with E1, E2, E3 = 40, 10, 5 and ν12 = 0.5,
+  // ν13 = −0.8: 1 − 1/16 − 0.08 − ν²/2 + 0.1 ν is 0 at ν = 0.1 ± √(0.01 + 2 × 0.8575).
+  const unlike = (nu23: number) => ({
+    ...{ E1: 40e9, E2: 10e9, E3: 5e9, nu12: 0.5, nu13: -0.8, nu23, ...G },
+  });
+  const limit = Math.sqrt(1.725);
+  assertEquals(
+    [limit + 0.0999, limit + 0.1001, 0.1001 - limit, 0.0999 - limit].map((nu) =>
+      possible(unlike(nu))
+    ),
+    [true, false, true, false],
+  );
+});
+
 Deno.test("constants that no elastic material can have are refused", () => {
   const refused = (change: object, message: string): void => {
     assertThrows(() => reducedStiffness({ ...GLASS, ...change }), InputError, message);
