@@ -22,6 +22,11 @@ const CAUTION = "The load factor is yours to choose: class and event rules, loca
 /** Standard gravity [m/s²]. */
 const GRAVITY = 9.80665;
 
+/** A number in a working: enough digits to follow it, none that a conversion left behind. */
+function written(value: number): string {
+  return String(Number(value.toPrecision(5)));
+}
+
 function factorOf(loadFactor: number | undefined): number {
   return check.within("load factor", loadFactor ?? 1, { min: 1, max: 10 });
 }
@@ -74,9 +79,9 @@ export function speedPressure(
   const load: UniformLoad = { kind: "uniform", pressure };
   return Object.freeze({
     load,
-    working: `p = n ½ ρ V² Cp = ${n} × ½ × ${
-      density.toPrecision(4)
-    } kg/m³ × (${speed} m/s)² × ${Cp}`,
+    working: `p = n ½ ρ V² Cp = ${written(n)} × ½ × ${written(density)} kg/m³ × (${
+      written(speed)
+    } m/s)² × ${written(Cp)}`,
     caution: CAUTION,
   });
 }
@@ -126,9 +131,12 @@ export function waterHead(
   const at = (depth: number): number =>
     check.result("pressure", n * density * GRAVITY * depth, "Pa");
   const load: LinearLoad = { kind: "linear", along, atStart: at(start), atEnd: at(end) };
+  const depths = start === end ? written(start) : `${written(start)} to ${written(end)}`;
   return Object.freeze({
     load,
-    working: `p = n ρ g h = ${n} × ${density} kg/m³ × ${GRAVITY} m/s² × ${start} to ${end} m`,
+    working: `p = n ρ g h = ${written(n)} × ${
+      written(density)
+    } kg/m³ × ${GRAVITY} m/s² × ${depths} m`,
     caution: CAUTION,
   });
 }
@@ -184,7 +192,7 @@ export function personLoad(
     lengthX: check.positive("side along x", person.lengthX, "m"),
     lengthY: check.positive("side along y", person.lengthY, "m"),
   };
-  const working = `F = n m g = ${n} × ${mass} kg × ${GRAVITY} m/s²`;
+  const working = `F = n m g = ${written(n)} × ${written(mass)} kg × ${GRAVITY} m/s²`;
   return Object.freeze({ load, working, caution: CAUTION });
 }
 
@@ -235,7 +243,7 @@ export function vacuumOnMould(
   return Object.freeze({
     load,
     working: sealed === "whole mould"
-      ? `p = n Δp = ${n} × ${difference} Pa`
+      ? `p = n Δp = ${written(n)} × ${written(difference)} Pa`
       : "bag and air press on both sides of the panel: nothing is left over",
     caution: CAUTION,
   });

@@ -64,3 +64,16 @@ Deno.test("loads that cannot be meant are refused", () => {
     "pressure difference is 200000 Pa",
   );
 });
+
+Deno.test("a working shows what a pocket calculator needs, and no digits of a conversion", () => {
+  // 25 inHg of 3386.38864 Pa, 2 ft of 0.3048 m.
+  assertEquals(
+    vacuumOnMould({ difference: 25 * 3386.38864, sealed: "whole mould" }).working,
+    "p = n Δp = 1 × 84660 Pa",
+  );
+  const depth = 2 * 0.3048;
+  assertEquals(
+    waterHead({ depthAtStart: depth, depthAtEnd: depth, along: "x", density: 1000 }).working,
+    "p = n ρ g h = 1 × 1000 kg/m³ × 9.80665 m/s² × 0.6096 m",
+  );
+});
