@@ -2,7 +2,8 @@
  * Laminate calculations for builders: every room of the library behind one door.
  *
  * A program that needs one room only imports that room, `@laminate/notebooks/laminate` for
- * example, and loads no more than it.
+ * example, and loads no more than it. Numbers are in SI everywhere: m, kg, s, N, Pa, K. What cannot
+ * be meant is refused with an `InputError`.
  *
  * @module
  */

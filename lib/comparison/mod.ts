@@ -1,6 +1,25 @@
 /**
  * Did it do what we predicted, and what should we change?
  *
+ * Start with {@link predictBending} for a beam cut from a lay-up schedule, {@link readBendingTest} for
+ * its test, {@link besidePrediction} and {@link explainGap} to set one beside the other,
+ * {@link weighedRecord} for a part on the scale, and {@link learnFromRecords} for what all tests
+ * together say of the materials.
+ *
+ * @example A steady test, softer than predicted
+ * ```ts
+ * import { besidePrediction, readBendingTest } from "@laminate/notebooks/comparison";
+ * import { assertAlmostEquals, assertEquals } from "@std/assert";
+ *
+ * const load = [0, 10, 20, 30, 40, 50];
+ * const deflection = [0, 1e-3, 2.01e-3, 3e-3, 3.99e-3, 5e-3];
+ * const { fit } = readBendingTest({ load, deflection, branch: load.map(() => "loading") });
+ * assertAlmostEquals(fit.slope.value, 1e-4, 1e-6);
+ *
+ * const { verdict } = besidePrediction(fit.slope, { value: 0.8e-4, u: 0.02e-4 });
+ * assertEquals(verdict, "disagrees");
+ * ```
+ *
  * @module
  */
 export * from "./allowed_moduli.ts";

@@ -1,9 +1,26 @@
 /**
  * What does this stack do? Stiffness of a lamina and of a laminate, its engineering constants and
- * free expansion, the stress and strain in each ply.
+ * free expansion, the stress and strain in each ply, and which ply breaks first.
+ *
+ * Start with {@link stackOfCode} for a stack as the trade writes it, {@link engineeringConstants} for
+ * its moduli, {@link laminateResponse} for what a load does to each ply, {@link firstPlyFailure} for
+ * how much it bears, and {@link analyseBatch} for many stacks at once.
  *
  * Plies are listed mould side first; z runs from −h/2 at the mould face to +h/2 at the bag face.
  * Shear strain is engineering shear; angles run from x to the fibre, positive towards y.
+ *
+ * @example Plies along and across, without contraction: the mean of both moduli
+ * ```ts
+ * import { engineeringConstants, stackOfCode } from "@laminate/notebooks/laminate";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const lamina = {
+ *   name: "one-way glass", E1: 40e9, E2: 10e9, G12: 4e9, nu12: 0, G13: 4e9, G23: 3e9,
+ *   density: 1900, alpha1: 7e-6, alpha2: 25e-6,
+ * };
+ * const stack = stackOfCode("[0/90]s", { ply: { lamina, thickness: 0.25e-3 } });
+ * assertAlmostEquals(engineeringConstants(stack).membraneFree.Ex, 25e9, 1e-3);
+ * ```
  *
  * @module
  */

@@ -1,5 +1,28 @@
 /**
- * What does this mix of fibre and resin do?
+ * What does this mix of fibre and resin do? Stiffness, expansion and strength of a ply from its fibre,
+ * its resin and the fibre fraction reached.
+ *
+ * Start with {@link curedPly}, which makes the ply of a cloth of the catalogue;
+ * {@link longitudinalModulus}, {@link transverseModulusHalpinTsai} and {@link hashinHillBounds} are
+ * the steps behind it, each with its source.
+ *
+ * @example Along the fibres, half glass and half resin
+ * ```ts
+ * import {
+ *   fibreLoadShare,
+ *   isotropicFibre,
+ *   longitudinalModulus,
+ * } from "@laminate/notebooks/micromechanics";
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const mix = {
+ *   fibre: isotropicFibre({ E: 72e9, nu: 0.2 }),
+ *   resin: { E: 3.2e9, nu: 0.35 },
+ *   fibreVolumeFraction: 0.5,
+ * };
+ * assertAlmostEquals(longitudinalModulus(mix), 37.6e9, 1);
+ * assertAlmostEquals(fibreLoadShare(mix), 72 / 75.2, 1e-12);
+ * ```
  *
  * @module
  */

@@ -1,7 +1,25 @@
 /**
- * Show it in a notebook: values that display as HTML and print as text. The headless runner and
- * the page export live in this room too, behind the tasks in deno.json; a library user needs
- * neither, so they are not exported here.
+ * Show it in a notebook: values that display as HTML and print as text.
+ *
+ * Start with {@link answer} for the one sentence that counts, {@link table}, {@link figure} and
+ * {@link working} for what it rests on, {@link caution} where work can hurt someone, and
+ * {@link exercise} for a lesson. The headless runner and the page export live in this room too, behind
+ * the tasks in deno.json; a library user needs neither, so they are not exported here.
+ *
+ * @example The last value of a cell; in a terminal it prints as text
+ * ```ts
+ * import { consoleDisplay, table } from "@laminate/notebooks/notebook";
+ * import { assertEquals } from "@std/assert";
+ *
+ * const shown = table([{ part: "hatch", mass: 1.25 }, { part: "sole", mass: 3.1 }], {
+ *   caption: "Parts weighed",
+ *   columns: [{ key: "part", heading: "Part" }, { key: "mass", heading: "Mass", unit: "kg" }],
+ * });
+ * assertEquals(
+ *   shown[consoleDisplay](),
+ *   "Parts weighed\nPart   Mass [kg]\nhatch       1.25\nsole         3.1",
+ * );
+ * ```
  *
  * @module
  */

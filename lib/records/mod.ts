@@ -2,6 +2,19 @@
  * What did we weigh and measure? The part folder and the materials catalogue; CSV in and out, each
  * bad cell named by file, line and column.
  *
+ * Start with {@link readPart} for everything recorded of a part and {@link readCatalogue} for the
+ * materials, {@link readTable} for a table of your own, and {@link tableText} to write one.
+ *
+ * @example A spreadsheet's table, with decimal commas and its unit in the heading
+ * ```ts
+ * import { numberColumn, readTable, textColumn } from "@laminate/notebooks/records";
+ * import { assertEquals } from "@std/assert";
+ *
+ * const columns = { part: textColumn(), mass: numberColumn("mass", { above: 0 }) };
+ * const { rows } = readTable("part;mass_g\nhatch;412,5\n", { columns });
+ * assertEquals(rows, [{ part: "hatch", mass: 0.4125 }]);
+ * ```
+ *
  * @module
  */
 export * from "./column.ts";

@@ -2,6 +2,25 @@
  * What does that scatter say? Fits with intervals, uncertainty carried through formulas, tolerance
  * factors and updated estimates, without a word of the trade.
  *
+ * Start with {@link fromHalfWidth} or {@link fromReadings} for one uncertain value, {@link propagate}
+ * to carry it through any formula, {@link fitLine} for readings that should lie on a line, and
+ * {@link updateEstimate} where something was believed before.
+ *
+ * @example A quotient of two uncertain values, and which of them matters
+ * ```ts
+ * import { fromHalfWidth, propagate } from "@laminate/notebooks/statistics";
+ * import { assertAlmostEquals, assertEquals } from "@std/assert";
+ *
+ * const ratio = propagate(({ a, b }) => a / b, {
+ *   a: fromHalfWidth(100, 1), // anywhere within 1 on both sides
+ *   b: { value: 4, u: 0.05 },
+ * });
+ * assertAlmostEquals(ratio.value, 25, 1e-12);
+ * // Relative: 0.01/√3 for a, 0.0125 for b.
+ * assertAlmostEquals(ratio.u, 25 * Math.hypot(0.01 / Math.sqrt(3), 0.0125), 1e-8);
+ * assertEquals(ratio.budget[0]?.name, "b");
+ * ```
+ *
  * @module
  */
 export * from "./normal.ts";

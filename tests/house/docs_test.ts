@@ -1,5 +1,6 @@
-import { assertEquals } from "@std/assert";
+import { assert, assertEquals } from "@std/assert";
 import { join } from "@std/path";
+import { documented } from "./_doc.ts";
 import { ROOMS, ROOT } from "./_source.ts";
 
 /** Rooms whose functions are equations: each names its source. */
@@ -97,4 +98,19 @@ Deno.test("every public function says what it answers, its units, its source and
     functions.flatMap(({ room, found }) => found.flatMap((fn) => faults(room, fn))),
     [],
   );
+});
+
+Deno.test("every room says where to start, by names that it exports, and gives an example", async () => {
+  const rooms = documented();
+  assertEquals([...rooms.keys()].toSorted(), ROOMS.toSorted());
+  for (const [room, symbols] of rooms) {
+    const text = await Deno.readTextFile(join(ROOT, "lib", room, "mod.ts"));
+    const [comment = ""] = text.match(/^\/\*\*[^]*?\*\//) ?? [];
+    const [, ...start] = comment.split("Start with ");
+    const named = [...start.join().matchAll(/\{@link (\w+)\}/g)].map(([, name]) => name!);
+    assert(named.length > 1, `${room} does not say where to start`);
+    const exported = symbols.map(({ name }) => name);
+    assertEquals(named.filter((name) => !exported.includes(name)), [], room);
+    assert(/@example .*\n \* ```ts\n/.test(comment), `${room} gives no example`);
+  }
 });
