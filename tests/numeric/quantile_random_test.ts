@@ -82,6 +82,48 @@ Deno.test("normal numbers fill the bell's cells as they should", () => {
   assert(chi2 < 33.72, `chi-square ${chi2}`);
 });
 
+Deno.test("the bell keeps its shape where its tail takes over, at 3.654", () => {
+  // ½ erfc(z/√2) differenced (Python's math.erfc): z from 3 to 3.25, 3.45, 3.65, 3.85, 4.05 and on.
+  const edges = [3, 3.25, 3.45, 3.65, 3.85, 4.05];
+  const probabilities = [
+    ...[7.728729892393283e-4, 2.9673176557459e-4, 1.491731223956926e-4],
+    ...[7.206124200156218e-5, 3.3450095944881014e-5, 2.5608816474041537e-5],
+  ];
+  const count = 4_000_000;
+  const seen = new Array<number>(12).fill(0);
+  for (const z of randomGenerator(43).fillNormal(new Float64Array(count))) {
+    const cell = edges.findLastIndex((edge) => Math.abs(z) >= edge);
+    if (cell >= 0) seen[2 * cell + (z < 0 ? 1 : 0)]! += 1;
+  }
+  const chi2 = probabilities.flatMap((p) => [p, p]).reduce(
+    (sum, p, i) => sum + (seen[i]! - count * p) ** 2 / (count * p),
+    0,
+  );
+  // 99.99 % point at 12 degrees of freedom (closed form for even ones).
+  assert(chi2 < 39.13, `chi-square ${chi2}`);
+});
+
+Deno.test("beyond its start the tail is the bell's: number and mean excess", () => {
+  // r where the tail begins: Q(r) = ½ erfc(r/√2), E[z − r | z > r] = φ(r)/Q(r) − r, and its variance
+  // 1 + r λ − λ² with λ = φ/Q (Python's math.erfc).
+  const r = 3.6541528853610088;
+  const [share, excess, variance] = [2 * 1.2901624383e-4, 0.242886, 0.053463];
+  const draws = 16_000_000;
+  const buffer = new Float64Array(1_000_000);
+  const random = randomGenerator(44);
+  let [beyond, sum] = [0, 0];
+  for (let round = 0; round < 16; round++) {
+    for (const z of random.fillNormal(buffer)) {
+      if (Math.abs(z) <= r) continue;
+      beyond++;
+      sum += Math.abs(z) - r;
+    }
+  }
+  // Four standard errors: once in sixteen thousand, and the seed is fixed.
+  assertClose(beyond, share * draws, { absolute: 4 * Math.sqrt(share * draws) });
+  assertClose(sum / beyond, excess, { absolute: 4 * Math.sqrt(variance / beyond) });
+});
+
 Deno.test("uniform numbers stay inside 0 and 1 and fill it evenly", () => {
   const count = 500_000;
   const values = randomGenerator(7).fillUniform(new Float64Array(count));
