@@ -107,6 +107,43 @@ Deno.test("a hat is a bar on a former without stiffness: little less stiff, ligh
   assertEquals(noFlange.parts.length, 4);
 });
 
+/** Stress of each part's lowest and highest fibre for 1 N·m of sagging, from where they lie. */
+function assertStresses(
+  section: ReturnType<typeof barOnSkin>,
+  fibres: Readonly<Record<string, readonly [E: number, low: number, high: number]>>,
+): void {
+  const { parts, neutralAxis, flexuralRigidity, stressPerMoment } = section;
+  assertEquals(parts.map(({ name }) => name).toSorted(), Object.keys(fibres).toSorted());
+  parts.forEach(({ name }, i) => {
+    const [E, ...ends] = fibres[name]!;
+    const expected = ends.map((z) => -E * (z - neutralAxis) / flexuralRigidity);
+    assertClose([...stressPerMoment[i]!], expected, { relative: 1e-11, absolute: 1e-6 }, name);
+  });
+}
+
+Deno.test("the outer fibres of each part lie where the drawing has them", () => {
+  assertStresses(barOnSkin(bar), {
+    skin: [18e9, 0, 0.003],
+    flanges: [18e9, 0.003, 0.0038],
+    walls: [18e9, 0.003, 0.023],
+    core: [60e6, 0.003, 0.023],
+    crown: [18e9, 0.023, 0.0238],
+  });
+  const skin = { ...glass, thickness: 0.003 };
+  const wall = { E: 12e9, density: 1700, thickness: 0.002, radius: 0.03 };
+  // The crown's outside: half a wall beyond the middle of it.
+  assertStresses(halfRoundTunnel({ width: 0.1, skin, wall }), {
+    skin: [18e9, 0, 0.003],
+    wall: [12e9, 0.003, 0.034],
+  });
+  const fillet = { E: 2e9, density: 700, radius: 0.01 };
+  assertStresses(foldedEdge({ width: 0.1, skin, upstand: { ...skin, height: 0.03 }, fillet }), {
+    skin: [18e9, 0, 0.003],
+    upstand: [18e9, 0.003, 0.033],
+    fillet: [2e9, 0.003, 0.013],
+  });
+});
+
 Deno.test("a folded edge and its fillet; a tunnel", () => {
   const skin = { ...glass, thickness: 0.003 };
   const edge: FoldedEdge = { width: 0.1, skin, upstand: { ...skin, height: 0.03 } };
