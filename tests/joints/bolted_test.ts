@@ -96,6 +96,10 @@ Deno.test("washers, plates and inserts", () => {
   assertClose(plate.pressure, 0.5e6, { relative: 1e-14 });
   assertClose(plate.coreReserve, 2.5, { relative: 1e-14 });
   assertClose(plate.leastThickness, 0.02 * Math.sqrt(0.015), { relative: 1e-14 });
+  // No overhang is longer than half of the plate, 40 mm.
+  const wide = { length: 0.08, width: 0.05, force: 1, plateStrength: 1e8, coreStrength: 1e6 };
+  assertEquals(backingPlate({ ...wide, overhang: 0.04 }).pressure, 250);
+  assertThrows(() => backingPlate({ ...wide, overhang: 0.0401 }), InputError, "half of the plate");
   const insert = pottedInsert({
     pottingDiameter: 0.03,
     insertDiameter: 0.01,

@@ -35,6 +35,8 @@ Deno.test("unequal lap: the softer adherend's loaded end is the worse", () => {
   assertClose(found.mean, 2e6, { relative: 1e-15 });
   assertClose(found.concentration, 5.06935610054745745, { relative: 1e-13 });
   assertClose(lapProfile(unequal, 3).shear[1]!, 388447.892636338893, { relative: 1e-13 });
+  // Two places are the two ends.
+  assertClose([...lapProfile(unequal, 2).shear], [found.atStart, found.atEnd], { relative: 1e-13 });
 });
 
 Deno.test("a lap of λl = 2098 neither overflows nor loses its ends", () => {
@@ -106,12 +108,18 @@ Deno.test("a bond holds only where its peel is known", () => {
   const adhesive = { shearStrength: 30e6, knockDowns };
   assertEquals(bondReserve(adhesive, { peakShear: 4.5e6 }).verdict, "not known");
   assertEquals(bondReserve(adhesive, { peakShear: 10e6 }).verdict, "fails");
+  // 30 MPa × 0.3 is 9 MPa: one stress just below it, one just above.
+  assertEquals(bondReserve(adhesive, { peakShear: 8.99e6 }).verdict, "not known");
+  assertEquals(bondReserve(adhesive, { peakShear: 9.01e6 }).verdict, "fails");
   const known = { ...adhesive, peelStrength: 20e6 };
   const held = bondReserve(known, { peakShear: 4.5e6, peakPeel: 3e6 });
   assertEquals(held.verdict, "holds");
   assertClose(held.knockDown, 0.3, { relative: 1e-14 });
   assertClose([held.shearReserve, held.peelReserve!], [2, 2], { relative: 1e-14 });
   assertEquals(bondReserve(known, { peakShear: 4.5e6, peakPeel: 7e6 }).verdict, "fails");
+  assertEquals(bondReserve(known, { peakShear: 8.99e6, peakPeel: 5.99e6 }).verdict, "holds");
+  assertEquals(bondReserve(known, { peakShear: 9.01e6, peakPeel: 5.99e6 }).verdict, "fails");
+  assertEquals(bondReserve(known, { peakShear: 8.99e6, peakPeel: 6.01e6 }).verdict, "fails");
   const bare = bondReserve({ shearStrength: 30e6, knockDowns: [] }, { peakShear: 4.5e6 });
   assertEquals(bare.notes.length, 2);
   // Estimates, no source, held here so that none changes by a slip: 0.7 × 0.6 × 0.5.

@@ -1,4 +1,4 @@
-import { assertThrows } from "@std/assert";
+import { assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
 import {
   crossedLamina,
@@ -180,6 +180,20 @@ Deno.test("a cloth of crossed strands agrees with exact fractions", () => {
     assertClose([cloth.alpha1 * 1e6, cloth.alpha2 * 1e6], [alpha1, alpha2], TIGHT);
     assertClose([cloth.beta1! * 1e3, cloth.beta2! * 1e3], [alpha1, alpha2], TIGHT);
     assertClose([cloth.G12 / GPa, cloth.G13 / GPa, cloth.G23 / GPa], [4, G13, 7 - G13], TIGHT);
+  }
+});
+
+Deno.test("a ply of which the swelling is known one way only gives a cloth and a mat without", () => {
+  const { beta1: _, beta2: __, ...dry } = ply;
+  for (const known of [dry, { ...dry, beta1: 7e-3 }, { ...dry, beta2: 30e-3 }]) {
+    for (const lamina of [crossedLamina(known, 0.5), randomLamina(known)]) {
+      assertEquals([lamina.beta1, lamina.beta2], [undefined, undefined]);
+      assertClose(lamina.alpha1, lamina.alpha2, TIGHT);
+    }
+  }
+  for (const name of ["alpha1", "alpha2", "beta1", "beta2"]) {
+    const spoilt = { ...ply, [name]: NaN };
+    assertThrows(() => crossedLamina(spoilt, 0.5), InputError, `${name} is NaN`);
   }
 });
 
