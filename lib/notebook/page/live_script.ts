@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { deno } from "../cells/deno_command.ts";
 import { CONFIG, ROOT } from "../cli/project.ts";
+import { bundlerInPlace } from "./bundler.ts";
 
 /** The scripts of live figures, or why there are none. */
 type LiveScript = { readonly code: string } | { readonly missing: string };
@@ -50,6 +51,7 @@ async function bundle(): Promise<LiveScript> {
     };
     await Deno.writeTextFile(map, JSON.stringify({ imports: instead }));
     const file = join(folder, "live.js");
+    await bundlerInPlace();
     const { code, text } = await deno([
       ...["bundle", "--quiet", "--platform=browser", "--format=iife", "--minify"],
       ...[`--import-map=${map}`, "--output", file, join(live, "app.ts")],
