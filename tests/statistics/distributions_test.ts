@@ -97,6 +97,24 @@ Deno.test("t squared is F with one degree of freedom above the line", () => {
   }
 });
 
+Deno.test("the far upper tails keep their digits, in closed form", () => {
+  // q = 1 − p exact in binary. χ² of 2 is −2 ln q, F of 2 and 2 is p/q, F of 1 and 1 cot²(πq/2),
+  // t of 1 cot(πq), t of 2 (1 − 2q)/√(2q(1 − q)).
+  for (const bits of [10, 30, 45]) {
+    const q = 2 ** -bits;
+    const p = 1 - q;
+    const words = `1 − 2^−${bits}`;
+    assertClose(chiSquaredQuantile(p, 2), 2 * bits * Math.LN2, { relative: 1e-13 }, words);
+    const [two, one] = [{ numerator: 2, denominator: 2 }, { numerator: 1, denominator: 1 }];
+    assertClose(fQuantile(p, two), p / q, { relative: 1e-12 }, words);
+    assertClose(fQuantile(p, one), Math.tan(Math.PI * q / 2) ** -2, { relative: 1e-11 }, words);
+    assertClose(studentTQuantile(p, 1), 1 / Math.tan(Math.PI * q), { relative: 1e-11 }, words);
+    const t2 = (1 - 2 * q) / Math.sqrt(2 * q * p);
+    assertClose(studentTQuantile(p, 2), t2, { relative: 1e-11 }, words);
+    assertClose(normalQuantile(p), -normalQuantile(q), { relative: 1e-13 }, words);
+  }
+});
+
 Deno.test("refusals of the distributions", () => {
   for (const p of [0, 1, -0.1, NaN, "0.5" as never]) {
     assertThrows(() => studentTQuantile(p, 3), InputError, "probability is");

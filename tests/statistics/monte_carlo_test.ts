@@ -39,6 +39,32 @@ Deno.test("degrees of freedom make Student's t, above and below 2", () => {
   }
 });
 
+Deno.test("draws of Student's t fill its cells as they should", () => {
+  // Two-sided 50, 20, 10, 5, 2, 1 and 0.1 % points of 3 and of 9 degrees of freedom, as printed in
+  // tables (Abramowitz and Stegun, table 26.10, from memory; 40-digit arithmetic for the digits).
+  const points = [
+    [3, [0.76489233, 1.63774436, 2.35336343, 3.18244631, 4.54070286, 5.84090931, 12.92397864]],
+    [9, [0.70272215, 1.38302874, 1.83311293, 2.26215716, 2.82143792, 3.24983554, 4.78091259]],
+  ] as const;
+  const shares = [0.5, 0.3, 0.1, 0.05, 0.03, 0.01, 0.009, 0.001];
+  for (const [dof, edges] of points) {
+    const trials = 1_000_000;
+    const seen = new Array<number>(edges.length + 1).fill(0);
+    const count = ({ x }: { x: number }): number => {
+      seen[edges.filter((edge) => Math.abs(x) > edge).length]!++;
+      return x;
+    };
+    monteCarlo(count, { x: { value: 0, u: 1, dof } }, { trials, seed: 5 });
+    const drawn = seen.reduce((sum, n) => sum + n, 0);
+    const chi2 = seen.reduce((sum, n, i) => {
+      const expected = shares[i]! * drawn;
+      return sum + (n - expected) ** 2 / expected;
+    }, 0);
+    // 99.99 % point at 7 degrees of freedom.
+    assert(drawn >= trials && chi2 < 29.88, `chi-square ${chi2} of ${dof}`);
+  }
+});
+
 Deno.test("the plain and the batch form draw the same, whatever the number of draws", () => {
   const inputs = {
     a: { value: 2, u: 0.1 },
