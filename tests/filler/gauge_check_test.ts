@@ -50,6 +50,15 @@ Deno.test("a chord too long for the arc of its corner is noted", () => {
   assertEquals(fits.some((note) => note.includes("stood on the panels")), false);
 });
 
+Deno.test("a sagitta of up to half of the chord is read: there it is half a circle", () => {
+  const at = (sagitta: number): number =>
+    gaugeFillet({ ...reading, sagitta: { value: sagitta, u: 0 } }).radius.value;
+  assertClose(at(0.015), 0.015, { relative: 1e-14 });
+  // 0.03²/(8 × 0.012) + 0.006
+  assertClose(at(0.012), 0.015375, { relative: 1e-14 });
+  assertThrows(() => at(0.01501), InputError, "must not be above half of the chord");
+});
+
 Deno.test("a gauge reading refuses what cannot be", () => {
   assertThrows(
     () => gaugeFillet({ ...reading, sagitta: { value: 0.02, u: 0 } }),

@@ -123,6 +123,14 @@ Deno.test("infusion: time by Darcy, three verdicts", () => {
   assertEquals(found.verdict, "holds");
   assertEquals(infusionCheck({ ...part, gelTime: 4000 }).verdict, "not known");
   assertEquals(infusionCheck({ ...part, gelTime: 2000 }).verdict, "fails");
+  // Half of the gel time is 2812.5 s at 5625 s; and the gel time itself.
+  assertEquals(infusionCheck({ ...part, gelTime: 5626 }).verdict, "holds");
+  assertEquals(infusionCheck({ ...part, gelTime: 5624 }).verdict, "not known");
+  assertEquals(infusionCheck({ ...part, gelTime: 2813 }).verdict, "not known");
+  assertEquals(infusionCheck({ ...part, gelTime: 2812 }).verdict, "fails");
+  // Above 1 Pa s a resin is for brush and roller.
+  const notes = (viscosity: number): number => infusionCheck({ ...part, viscosity }).notes.length;
+  assertEquals([notes(1), notes(1.01)], [0, 1]);
 });
 
 Deno.test("vacuum refuses what cannot be", () => {
