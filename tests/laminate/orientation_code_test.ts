@@ -115,6 +115,19 @@ Deno.test("each fault is pointed at", () => {
   assertThrows(() => readOrientationCode(`[${"0/".repeat(15000)}`), InputError, "20000 characters");
 });
 
+Deno.test("the largest code that is read, and angles up to the right one", () => {
+  assertEquals(layersOfCode("[[0]_1000]").length, 1000);
+  assertEquals(layersOfCode("[0_500]s").length, 1000);
+  assertThrows(() => layersOfCode("[0_501]s"), InputError, "more than 1000 plies");
+  assertEquals(layersOfCode("[".repeat(20) + "0" + "]".repeat(20)).length, 1);
+  assertEquals(layersOfCode("[90/-90]").map((layer) => "angleDeg" in layer && layer.angleDeg), [
+    ...[90, -90],
+  ]);
+  for (const angle of ["90.5", "-90.5"]) {
+    assertThrows(() => readOrientationCode(`[${angle}]`), InputError, "from -90 to 90");
+  }
+});
+
 Deno.test("the caret stands below the fault in a long code and below overlined print", () => {
   const error = assertThrows(
     () => readOrientationCode(`[${"45/".repeat(60)}9o]`),
@@ -192,6 +205,10 @@ Deno.test("what is no code taken apart is not written", () => {
     InputError,
     "angle is NaN",
   );
+  for (const angleDeg of [90.01, -90.01]) {
+    const ply = { kind: "ply", angleDeg, count: 1, middle: false };
+    assertThrows(() => layersOfCode(bad({ entries: [ply] })), InputError, "between -90 and 90");
+  }
   assertThrows(
     () => layersOfCode({ ...readOrientationCode("[0/90|]s"), symmetric: false }),
     InputError,
