@@ -78,6 +78,19 @@ Deno.test("the bend of an exact record, between two readings and at one", () => 
   }
 });
 
+Deno.test("a gauge's steps leave the place of a bend as uncertain as their even spread makes it", () => {
+  // Exact but for steps of 1 µm, whose standard deviation is 1 µm/√12. Lines through 0 to 60 N and
+  // 70 to 100 N meet at 65 N: there 1/7 + 35²/2800 and 1/4 + 20²/500 of that variance, over the change
+  // of slope; t(0.975, 11 − 4) = 2.364624251.
+  const load = Array.from({ length: 11 }, (_, i) => 10 * i);
+  const deflection = load.map((P) => 1e-4 * P + 0.5e-4 * Math.max(0, P - 65));
+  const { departure } = straightness({ load, deflection }, { resolution: 1e-6 });
+  const u = 1e-6 / Math.sqrt(12) * Math.sqrt(1 / 7 + 0.4375 + 0.25 + 0.8) / 0.5e-4;
+  const { value, low, high } = departure!.load;
+  assertClose(value, 65, { relative: 1e-9 });
+  assertClose([high - value, value - low], [2.364624251 * u, 2.364624251 * u], { relative: 1e-6 });
+});
+
 Deno.test("a toe and a departure in one curve are both told", () => {
   const load = Array.from({ length: 20 }, (_, i) => 5 * i);
   const deflection = load.map((P) =>
