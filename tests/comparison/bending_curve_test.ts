@@ -131,6 +131,13 @@ Deno.test("a chord's uncertainty and limits, by hand", () => {
   const { slope } = chordSlope(curve, limits);
   assertClose(slope.value, 15000, { relative: 1e-14 });
   assertClose(slope.u, Math.SQRT2 * Math.hypot(0.1, 0.15) / 2e-3, { relative: 1e-13 });
+  const two = chordSlope({ load: [0, 30], deflection: [0, 2e-3] }, limits);
+  assertClose(two.slope.value, 15000, { relative: 1e-14 });
+  assertThrows(
+    () => chordSlope({ load: [0], deflection: [0] }, limits),
+    InputError,
+    "must be two or more",
+  );
   const refused = (change: object, message: string) =>
     assertThrows(() => chordSlope(curve, { ...limits, ...change }), InputError, message);
   refused({ to: 4e-3 }, "upper limit is 0.004 m");

@@ -29,6 +29,12 @@ Deno.test("every order is listed once, a sheet turned over not again", () => {
   // 0 0 90 90 45: 5!/(2! 2!) = 30 sequences, of which 2 are their own reverse: (30 + 2)/2 = 16.
   assertEquals(plyOrders(stackOfCode("[0_2/90_2/45]", { ply })).orders.length, 16);
   assertEquals(plyOrders(stackOfCode("[0_6]", { ply })).orders.length, 1);
+  // All 30 are looked through where 16 may be listed, and 15 do not hold them.
+  const most = (count: number): readonly [number, boolean] => {
+    const { orders, complete } = plyOrders(stackOfCode("[0_2/90_2/45]", { ply }), { most: count });
+    return [orders.length, complete];
+  };
+  assertEquals([most(16), most(15)], [[16, true], [15, false]]);
 });
 
 Deno.test("the order that was given comes first, as it was given", () => {
