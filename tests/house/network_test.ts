@@ -111,15 +111,17 @@ Deno.test("once installed, the tasks reach nothing outside the machine", async (
     await justInstalled(home);
     const asked = await askedToLeave(async (way) => {
       const env = { ...way, DENO_DIR: home, JUPYTER_DATA_DIR: folder };
+      const out = join(folder, "out");
       // One with a live figure, whose program is bundled, and one that reads a part.
-      const pages = ["--out", join(folder, "out"), "1-after-weighing", "20-lesson-just-wet"];
-      for (const task of [["notebooks", ...pages], ["kernel"], ["docs", join(folder, "docs")]]) {
+      const notebooks = ["notebooks", "--out", out, "1-after-weighing", "20-lesson-just-wet"];
+      for (const task of [["docs", join(out, "docs")], notebooks, ["kernel"]]) {
         const { code, text } = await deno(["task", "--quiet", ...task], env);
         assertEquals(code, 0, text);
         assert(!text.includes("stand still"), text);
       }
-      const live = await Deno.readTextFile(join(folder, "out/20-lesson-just-wet.html"));
-      assert(live.includes("<script>"), "the lesson's figure stands still");
+      const lesson = await Deno.readTextFile(join(out, "20-lesson-just-wet.html"));
+      assert(lesson.includes("<script>"), "the lesson's figure stands still");
+      assert((await Deno.stat(join(out, "docs/index.html"))).isFile, "the notebooks took the docs");
     });
     assertEquals(asked, []);
     // The stand-in does hear who wants to leave.
