@@ -21,6 +21,14 @@ export interface AxisUnit {
   readonly perSI: number;
 }
 
+/** The name of an axis, and the unit in which it is shown. */
+export interface Axis {
+  /** What is shown along it. */
+  readonly name: string;
+  /** Its unit; none for a plain number. */
+  readonly unit?: AxisUnit;
+}
+
 /** Width of every figure, so that pages line up [px]. */
 export const WIDTH = 680;
 
@@ -121,6 +129,7 @@ function finish(
       y: String(TITLE_SIZE + 3 + i * TITLE_LINE - extra),
       fill: "currentColor",
       "font-size": String(TITLE_SIZE),
+      class: "finding",
       "font-weight": "600",
       "text-anchor": "start",
     }))
@@ -158,8 +167,20 @@ function hash(text: string): string {
   return (h >>> 0).toString(36);
 }
 
-/** Breaks a sentence into lines of at most `width` characters at its spaces. */
+/**
+ * Breaks a sentence at its spaces into as few lines of at most `width` characters as it takes, and
+ * these as even as can be: no word stands alone.
+ */
 function wrap(sentence: string, width: number): readonly string[] {
+  const fewest = filled(sentence, width).length;
+  for (let even = Math.ceil(sentence.length / fewest); even < width; even++) {
+    const lines = filled(sentence, even);
+    if (lines.length === fewest) return lines;
+  }
+  return filled(sentence, width);
+}
+
+function filled(sentence: string, width: number): readonly string[] {
   const lines: string[] = [];
   for (const word of sentence.split(/\s+/)) {
     const last = lines.at(-1);
@@ -205,4 +226,28 @@ export const DASHES: readonly string[] = ["none", "7,4", "2,3", "9,3,2,3"];
 /** Plot does not measure its tick labels: room for the longest, at some 7 px a letter. */
 export function labelMargin(labels: readonly string[]): number {
   return Math.min(230, 24 + 7 * Math.max(...labels.map((label) => label.length)));
+}
+
+/** Width of a letter, about, as nothing measures a text before it is drawn [px]. */
+const LETTER = 7;
+
+/**
+ * Where words beside a point start: at the point, or behind an upright line that they would run
+ * over. The axis is not known before it is drawn, so it is taken a quarter longer than its values.
+ */
+export function clearOfLine(
+  words: string,
+  { from, line, span, pixels }: {
+    /** The point [axis]. */
+    readonly from: number;
+    /** The line, if there is one [axis]. */
+    readonly line: number | undefined;
+    /** What the values span [axis], on how many [px]. */
+    readonly span: number;
+    readonly pixels: number;
+  },
+): number {
+  if (line === undefined || from > line || words === "") return from;
+  const end = from + (LETTER * words.length + 12) * 1.25 * span / pixels;
+  return end > line ? line : from;
 }

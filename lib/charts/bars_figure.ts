@@ -1,15 +1,17 @@
 import * as Plot from "@observablehq/plot";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkCoordinate,
   checkPoints,
+  clearOfLine,
   drawFigure,
   type Finding,
   HALO,
   labelMargin,
   ORANGE,
+  WIDTH,
 } from "./_figure.ts";
 import { AXIS, checkShape, type Fields } from "./_shape.ts";
 
@@ -32,7 +34,7 @@ export interface BarsData {
   /** The bars, from the top. */
   readonly bars: readonly Bar[];
   /** Name and unit of the quantity. */
-  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  readonly x: Axis;
   /** A value to compare with, drawn as a vertical line [SI]. */
   readonly limit?: { readonly value: number; readonly label: string };
 }
@@ -86,10 +88,23 @@ export function barsFigure(data: BarsData, finding: Finding): SVGSVGElement {
     ? []
     : [{ label: limit.label, at: shown(limit.label, limit.value) }];
   const longest = Math.max(...bars.map(({ remark }) => remark.length));
-  return drawFigure({
-    height: 92 + 28 * bars.length,
+  const margins = {
     marginLeft: labelMargin(bars.map(({ label }) => label)),
     marginRight: 24 + 7 * longest,
+  };
+  const ends = [
+    0,
+    ...bars.flatMap(({ low, high, value }) => [low, high, value]),
+    ...rule.map(({ at }) => at),
+  ];
+  const axis = {
+    line: rule[0]?.at,
+    span: Math.max(...ends) - Math.min(...ends),
+    pixels: WIDTH - margins.marginLeft - margins.marginRight,
+  };
+  return drawFigure({
+    height: 92 + 28 * bars.length,
+    ...margins,
     x: {
       label: axisLabel(x.name, x.unit),
       grid: true,
@@ -111,7 +126,8 @@ export function barsFigure(data: BarsData, finding: Finding): SVGSVGElement {
       }),
       Plot.ruleX(rule, { x: "at", strokeDasharray: "5,4" }),
       Plot.text(bars, {
-        x: (bar: { value: number; high: number }) => Math.max(bar.value, bar.high, 0),
+        x: ({ value, high, remark }: { value: number; high: number; remark: string }) =>
+          clearOfLine(remark, { from: Math.max(value, high, 0), ...axis }),
         y: "label",
         text: "remark",
         textAnchor: "start",

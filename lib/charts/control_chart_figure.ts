@@ -1,8 +1,8 @@
 import * as Plot from "@observablehq/plot";
 import { checksFor } from "../check/mod.ts";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkCoordinate,
   checkPoints,
@@ -50,7 +50,7 @@ export interface ControlChartData {
   /** Stretches of parts, in order; they must not overlap. */
   readonly phases: readonly ControlPhase[];
   /** Name and unit of the quantity. */
-  readonly y: { readonly name: string; readonly unit?: AxisUnit };
+  readonly y: Axis;
 }
 
 const ENDS = { low: "number", high: "number" } as const;

@@ -1,7 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkAtMost,
   checkCoordinate,
@@ -26,9 +26,9 @@ export interface EnvelopeData {
   /** At most six curves. */
   readonly curves: readonly EnvelopeCurve[];
   /** Name and unit of the load across. */
-  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  readonly x: Axis;
   /** Name and unit of the load up. */
-  readonly y: { readonly name: string; readonly unit?: AxisUnit };
+  readonly y: Axis;
   /** The load of the part, marked [SI]. */
   readonly load?: { readonly x: number; readonly y: number; readonly label: string };
 }

@@ -1,7 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkCoordinate,
   checkPoints,
@@ -22,25 +22,28 @@ export interface FrontPoint {
 
 /** What goes into a front figure. */
 export interface FrontData {
-  /** Every design that was looked at; at most some thousand are worth drawing. */
+  /** The designs that will do; at most some thousand are worth drawing. */
   readonly designs: readonly FrontPoint[];
-  /** Those that no other design beats, in order of x. */
-  readonly front: readonly FrontPoint[];
+  /** Designs that were looked at and will not do, drawn as small crosses, and why not. */
+  readonly ruledOut?: { readonly designs: readonly FrontPoint[]; readonly label: string };
+  /** Those that no other design beats, in order of x; a named one has its name beside it. */
+  readonly front: readonly (FrontPoint & { readonly label?: string })[];
   /** The design that was chosen. */
   readonly chosen?: FrontPoint & { readonly label: string };
   /** Largest y that is wanted [SI]. */
   readonly limit?: { readonly value: number; readonly label: string };
   /** Name and unit of the x axis. */
-  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  readonly x: Axis;
   /** Name and unit of the y axis, drawn logarithmically. */
-  readonly y: { readonly name: string; readonly unit?: AxisUnit };
+  readonly y: Axis;
 }
 
 // The axis of y is logarithmic.
 const DESIGN = { x: "number", y: "positive" } as const;
 const SHAPE: Fields = {
   designs: [DESIGN],
-  front: [DESIGN],
+  "ruledOut?": { designs: [DESIGN], label: "words" },
+  front: [{ ...DESIGN, "label?": "words" }],
   "chosen?": { ...DESIGN, label: "words" },
   "limit?": { value: "positive", label: "words" },
   x: AXIS,
@@ -70,13 +73,18 @@ const SHAPE: Fields = {
  * ```
  */
 export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
-  const { x, y, chosen, limit } = checkShape(data, SHAPE);
+  const { x, y, chosen, limit, ruledOut } = checkShape(data, SHAPE);
   const shown = (what: string, point: FrontPoint): FrontPoint => ({
     x: checkCoordinate(`${x.name} of ${what}`, point.x) * (x.unit?.perSI ?? 1),
     y: checkCoordinate(`${y.name} of ${what}`, point.y) * (y.unit?.perSI ?? 1),
   });
   const designs = checkPoints("designs", data.designs).map((point) => shown("a design", point));
-  const front = checkPoints("front", data.front).map((point) => shown("the front", point));
+  const front = checkPoints("front", data.front).map(({ label, ...point }) => ({
+    ...shown(label ?? "the front", point),
+    label,
+  }));
+  const crossed = (ruledOut?.designs ?? []).map((point) => shown("a design ruled out", point));
+  const key = ruledOut === undefined ? [] : [`× ${ruledOut.label}`];
   const spot = chosen === undefined
     ? []
     : [{ ...shown(chosen.label, chosen), label: chosen.label }];
@@ -94,7 +102,9 @@ export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
       tickFormat: (value: number) => String(value),
     },
     marks: [
-      Plot.dot(designs, { x: "x", y: "y", r: 2.2, fill: "currentColor", fillOpacity: 0.28 }),
+      Plot.dot(crossed, { x: "x", y: "y", r: 2.6, symbol: "times", strokeOpacity: 0.45 }),
+      Plot.dot(designs, { x: "x", y: "y", r: 2.6, fill: "currentColor", fillOpacity: 0.5 }),
+      Plot.text(key, { text: (words: string) => words, frameAnchor: "top-right", dy: -14 }),
       Plot.ruleY(rule, { y: "at", strokeDasharray: "5,4" }),
       Plot.text(rule, {
         y: "at",
@@ -107,6 +117,15 @@ export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
       }),
       Plot.line(front, { x: "x", y: "y", stroke: BLUE, strokeWidth: 2 }),
       Plot.dot(front, { x: "x", y: "y", r: 4, fill: BLUE }),
+      Plot.text(front.filter(({ label }) => label !== undefined), {
+        x: "x",
+        y: "y",
+        text: "label",
+        textAnchor: "start",
+        dx: 9,
+        dy: -9,
+        ...HALO,
+      }),
       Plot.dot(spot, {
         x: "x",
         y: "y",

@@ -1,15 +1,17 @@
 import * as Plot from "@observablehq/plot";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkCoordinate,
   checkPoints,
+  clearOfLine,
   drawFigure,
   type Finding,
   HALO,
   labelMargin,
   ORANGE,
+  WIDTH,
 } from "./_figure.ts";
 import { AXIS, checkShape, type Fields } from "./_shape.ts";
 
@@ -23,8 +25,10 @@ export interface IntervalRow {
   readonly low: number;
   /** Upper end of the interval [SI]. */
   readonly high: number;
-  /** A word that stands beside the point, such as "too wet"; marks the row as noteworthy. */
+  /** A word that stands beside the point, such as "too wet". */
   readonly remark?: string;
+  /** Whether the row stands out; where it is not said, a row with a remark does. */
+  readonly stands?: boolean;
 }
 
 /** A usual range that the rows are judged by, drawn as a bar on a row of its own. */
@@ -46,7 +50,7 @@ export interface IntervalsData {
   /** A value to compare with, drawn as a vertical line [SI]. */
   readonly reference?: { readonly value: number; readonly label: string };
   /** Name and unit of the quantity. */
-  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  readonly x: Axis;
 }
 
 const SHAPE: Fields = {
@@ -59,7 +63,7 @@ const SHAPE: Fields = {
 /**
  * Measured values with their intervals, row by row, beside the ranges that are usual.
  *
- * Noteworthy rows differ by symbol (a square) and by their remark, not by colour alone.
+ * Rows that stand out differ by their symbol, a square, not by colour alone.
  *
  * @param data Rows, bands and the quantity's name and unit; values [SI].
  * @param text The finding and the text alternative.
@@ -87,6 +91,7 @@ export function intervalsFigure(data: IntervalsData, text: Finding): SVGSVGEleme
   const points = rows.map((row) => ({
     label: row.label,
     remark: row.remark,
+    stands: row.stands ?? row.remark !== undefined,
     value: shown(`value of ${row.label}`, row.value),
     low: shown(`lower end of ${row.label}`, row.low),
     high: shown(`upper end of ${row.label}`, row.high),
@@ -96,17 +101,25 @@ export function intervalsFigure(data: IntervalsData, text: Finding): SVGSVGEleme
     low: shown(`lower end of ${band.label}`, band.low),
     high: shown(`upper end of ${band.label}`, band.high),
   }));
-  const plain = points.filter(({ remark }) => remark === undefined);
-  const noted = points.filter(({ remark }) => remark !== undefined);
+  const remarked = points.filter(({ remark }) => remark !== undefined);
   const compared = reference === undefined
     ? undefined
     : { label: reference.label, at: shown("reference", reference.value) };
   const labels = [...bars, ...points].map(({ label }) => label);
+  const margins = {
+    marginLeft: labelMargin(labels),
+    marginRight: remarked.length > 0 ? 130 : 24,
+  };
+  const ends = [...bars, ...points].flatMap(({ low, high }) => [low, high]);
+  const axis = {
+    line: compared?.at,
+    span: Math.max(...ends) - Math.min(...ends),
+    pixels: WIDTH - margins.marginLeft - margins.marginRight,
+  };
 
   return drawFigure({
     height: 96 + 26 * labels.length,
-    marginLeft: labelMargin(labels),
-    marginRight: noted.length > 0 ? 130 : 24,
+    ...margins,
     insetLeft: 10,
     insetRight: 10,
     x: { label: axisLabel(x.name, x.unit), grid: true, nice: true, labelAnchor: "center" },
@@ -135,14 +148,26 @@ export function intervalsFigure(data: IntervalsData, text: Finding): SVGSVGEleme
         x2: "high",
         y1: "label",
         y2: "label",
-        stroke: (row: { remark?: string }) => row.remark === undefined ? BLUE : ORANGE,
+        stroke: ({ stands }: { stands: boolean }) => stands ? ORANGE : BLUE,
         strokeWidth: 2,
         marker: "tick",
       }),
-      Plot.dot(plain, { x: "value", y: "label", r: 5, fill: BLUE }),
-      Plot.dot(noted, { x: "value", y: "label", r: 6, fill: ORANGE, symbol: "square" }),
-      Plot.text(noted, {
-        x: (row: { high: number; value: number }) => Math.max(row.high, row.value),
+      Plot.dot(points.filter(({ stands }) => !stands), {
+        x: "value",
+        y: "label",
+        r: 5,
+        fill: BLUE,
+      }),
+      Plot.dot(points.filter(({ stands }) => stands), {
+        x: "value",
+        y: "label",
+        r: 6,
+        fill: ORANGE,
+        symbol: "square",
+      }),
+      Plot.text(remarked, {
+        x: ({ high, value, remark = "" }: { high: number; value: number; remark?: string }) =>
+          clearOfLine(remark, { from: Math.max(high, value), ...axis }),
         y: "label",
         text: "remark",
         textAnchor: "start",

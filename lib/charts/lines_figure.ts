@@ -1,7 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkAtMost,
   checkCoordinate,
@@ -11,6 +11,7 @@ import {
   type Finding,
   HALO,
   ORANGE,
+  WIDTH,
 } from "./_figure.ts";
 import { AXIS, checkShape, type Fields, POINT } from "./_shape.ts";
 
@@ -43,9 +44,9 @@ export interface LinesData {
   /** At most four lines: more cannot be told apart without colour. */
   readonly lines: readonly Line[];
   /** Name and unit of the x axis. */
-  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  readonly x: Axis;
   /** Name and unit of the y axis. */
-  readonly y: { readonly name: string; readonly unit?: AxisUnit; readonly fromZero?: boolean };
+  readonly y: Axis & { readonly fromZero?: boolean };
   /** Vertical lines, such as a limit. */
   readonly xMarks?: readonly LineMark[];
   /** Horizontal lines, such as a target. */
@@ -109,9 +110,19 @@ export function linesFigure(data: LinesData, text: Finding): SVGSVGElement {
     x: acrossOf(`x of ${spot.label}`, spot.x),
     y: upOf(`y of ${spot.label}`, spot.y),
   }));
+  const marginRight = 16 + 7 * Math.max(...lines.map(({ label }) => label.length));
+  const ends = [...drawn.flatMap(({ points }) => points), ...named];
+  const perPixel = (along: "x" | "y", pixels: number): number => {
+    const values = ends.map((end) => end[along]);
+    return (Math.max(...values) - Math.min(...values)) / pixels;
+  };
+  const steps = stepsOf(named, {
+    x: perPixel("x", WIDTH - 64 - marginRight),
+    y: perPixel("y", 300),
+  });
 
   return drawFigure({
-    marginRight: 16 + 7 * Math.max(...lines.map(({ label }) => label.length)),
+    marginRight,
     x: { label: axisLabel(x.name, x.unit), grid: true, labelAnchor: "center" },
     y: {
       label: axisLabel(y.name, y.unit),
@@ -148,16 +159,59 @@ export function linesFigure(data: LinesData, text: Finding): SVGSVGElement {
         }),
       ]),
       Plot.dot(named, { x: "x", y: "y", r: 5.5, symbol: "diamond", fill: "currentColor" }),
-      // Names above and below in turn, so that neighbours do not cover each other.
-      [0, 1].map((side) =>
-        Plot.text(named.filter((_, i) => i % 2 === side), {
+      named.map((spot, i) => [
+        Plot.vector([spot], {
           x: "x",
           y: "y",
-          text: "label",
-          dy: side === 0 ? -14 : 16,
-          ...HALO,
-        })
-      ),
+          length: steps[i]! * STEP,
+          anchor: "start",
+          shape: STEM,
+          strokeWidth: 1,
+        }),
+        Plot.text([spot], { x: "x", y: "y", text: "label", dy: -RISE - steps[i]! * STEP, ...HALO }),
+      ]),
     ],
   }, text);
+}
+
+/** How far above its point a name stands [px]. */
+const RISE = 14;
+/** Height of a step between names that would cover each other [px]. */
+const STEP = 18;
+/** Width of a letter, about [px]. */
+const LETTER = 7;
+/** A plain line from a point up to its name. */
+const STEM = {
+  draw(
+    context: { moveTo(x: number, y: number): void; lineTo(x: number, y: number): void },
+    length: number,
+  ): void {
+    context.moveTo(0, 0);
+    context.lineTo(0, -length);
+  },
+};
+
+/**
+ * How many steps above its point each name stands, so that neighbours do not cover each other.
+ * How many units go to a pixel is about right only, as the axes are made when they are drawn.
+ */
+function stepsOf(
+  spots: readonly (LinePoint & { readonly label: string })[],
+  perPixel: LinePoint,
+): readonly number[] {
+  const points = spots.map(({ x, y }) => ({ x: x / perPixel.x, y: y / perPixel.y, half: 6 }));
+  const taken = [...points];
+  return spots.map(({ label }, i) => {
+    const half = LETTER * label.length / 2 + 4;
+    const at = (step: number): LinePoint => ({
+      x: points[i]!.x,
+      y: points[i]!.y + RISE + step * STEP,
+    });
+    const covers = ({ x, y }: LinePoint): boolean =>
+      taken.some((it) => Math.abs(it.x - x) < it.half + half && Math.abs(it.y - y) < RISE);
+    let step = 0;
+    while (step < 2 * spots.length && covers(at(step))) step++;
+    taken.push({ ...at(step), half });
+    return step;
+  });
 }

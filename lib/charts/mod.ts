@@ -22,7 +22,7 @@
  *
  * @module
  */
-export type { AxisUnit, Finding } from "./_figure.ts";
+export type { Axis, AxisUnit, Finding } from "./_figure.ts";
 export * from "./bars_figure.ts";
 export * from "./choice_map_figure.ts";
 export * from "./control_chart_figure.ts";

@@ -1,7 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkAtMost,
   checkCoordinate,
@@ -28,9 +28,11 @@ export interface ModeMapData {
   /** A full grid of cells, evenly spaced both ways. */
   readonly cells: readonly ModeCell[];
   /** Name and unit of the x axis. */
-  readonly x: { readonly name: string; readonly unit?: AxisUnit };
+  readonly x: Axis;
   /** Name and unit of the y axis. */
-  readonly y: { readonly name: string; readonly unit?: AxisUnit };
+  readonly y: Axis;
+  /** Every mode of the maps that are read side by side, so that each has one ground in all. */
+  readonly modes?: readonly string[];
   /** The part as scheduled [SI]. */
   readonly chosen?: { readonly x: number; readonly y: number; readonly label: string };
 }
@@ -49,6 +51,7 @@ const SHAPE: Fields = {
   cells: [{ ...POINT, mode: "words" }],
   x: AXIS,
   y: AXIS,
+  "modes?": ["words"],
   "chosen?": { ...POINT, label: "words" },
 };
 
@@ -82,7 +85,8 @@ export function modeMapFigure(data: ModeMapData, finding: Finding): SVGSVGElemen
     x: checkCoordinate(`${x.name} of a cell`, at.x) * acrossSI,
     y: checkCoordinate(`${y.name} of a cell`, at.y) * upSI,
   }));
-  const modes = [...new Set(cells.map(({ mode }) => mode))].toSorted();
+  const present = new Set(cells.map(({ mode }) => mode));
+  const modes = [...new Set([...present, ...data.modes ?? []])].toSorted();
   checkAtMost("modes", modes, GROUNDS.length);
   const [dx, dy] = [spacing(cells.map((cell) => cell.x)), spacing(cells.map((cell) => cell.y))];
   const spot = chosen === undefined ? [] : [{
@@ -106,7 +110,7 @@ export function modeMapFigure(data: ModeMapData, finding: Finding): SVGSVGElemen
           shapeRendering: "crispEdges",
         })
       ),
-      Plot.text(modes.map((mode) => heart(mode, cells, { dx, dy })), {
+      Plot.text([...present].map((mode) => heart(mode, cells, { dx, dy })), {
         x: "x",
         y: "y",
         text: "mode",

@@ -1,7 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import {
+  type Axis,
   axisLabel,
-  type AxisUnit,
   BLUE,
   checkAtMost,
   checkCoordinate,
@@ -28,7 +28,7 @@ export interface PolarData {
   /** At most four curves. */
   readonly curves: readonly PolarCurve[];
   /** Name and unit of the quantity. */
-  readonly radius: { readonly name: string; readonly unit?: AxisUnit };
+  readonly radius: Axis;
 }
 
 const SIZE = 460;

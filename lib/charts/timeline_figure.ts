@@ -6,7 +6,6 @@ import {
   checkPoints,
   drawFigure,
   type Finding,
-  HALO,
   labelMargin,
   ORANGE,
 } from "./_figure.ts";
@@ -54,7 +53,6 @@ const LOOKS = [
 /** Steps of the time axis that a clock shows well [s]. */
 const STEPS: readonly number[] = [60, 300, 600, 900, 1800, 3600, 7200, 14400, 21600, 43200, 86400];
 const MOST_TICKS = 8;
-const KEY = "key";
 
 const SHAPE: Fields = {
   rows: [{
@@ -97,19 +95,16 @@ export function timelineFigure(data: TimelineData, finding: Finding): SVGSVGElem
   checkAtMost("kinds of spans", kinds, LOOKS.length);
   const start = Math.min(...spans.map(({ from }) => from));
   const end = Math.max(...spans.map(({ to }) => to));
-  const share = (end - start) / kinds.length;
-  const key = kinds.map((what, i) => ({
-    label: KEY,
-    what,
-    from: start + i * share,
-    to: start + (i + 0.94) * share,
-  }));
+  const keyStarts = kinds.map((_, i) =>
+    kinds.slice(0, i).reduce((sum, { length }) => sum + 40 + 7 * length, 0)
+  );
   const remarks = rows.flatMap(({ label, spans, remark }) =>
     remark === undefined ? [] : [{ label, remark, to: Math.max(...spans.map(({ to }) => to)) }]
   );
   const longest = Math.max(0, ...remarks.map(({ remark }) => remark.length));
   return drawFigure({
-    height: 100 + 30 * (rows.length + 1),
+    height: 110 + 30 * rows.length,
+    marginTop: 44,
     marginLeft: labelMargin(rows.map(({ label }) => label)),
     marginRight: 40 + 7 * longest,
     x: {
@@ -121,14 +116,14 @@ export function timelineFigure(data: TimelineData, finding: Finding): SVGSVGElem
       tickFormat: data.showTime,
     },
     y: {
-      domain: [KEY, ...rows.map(({ label }) => label)],
+      domain: rows.map(({ label }) => label),
       label: null,
       type: "band",
       padding: 0.3,
     },
     marks: [
       kinds.map((kind, i) =>
-        Plot.barX([...key, ...spans].filter(({ what }) => what === kind), {
+        Plot.barX(spans.filter(({ what }) => what === kind), {
           x1: "from",
           x2: "to",
           y: "label",
@@ -136,11 +131,18 @@ export function timelineFigure(data: TimelineData, finding: Finding): SVGSVGElem
           ...LOOKS[i]!,
         })
       ),
-      Plot.text(key, {
-        x: ({ from, to }: TimelineSpan) => (from + to) / 2,
-        y: "label",
-        text: "what",
-        ...HALO,
+      kinds.map((kind, i) => {
+        const place = { frameAnchor: "top-left", dy: -20 } as const;
+        return [
+          Plot.dot([kind], {
+            ...place,
+            dx: keyStarts[i]! + 8,
+            symbol: "square",
+            r: 6,
+            ...LOOKS[i]!,
+          }),
+          Plot.text([kind], { ...place, dx: keyStarts[i]! + 20, textAnchor: "start" }),
+        ];
       }),
       Plot.text(remarks, { x: "to", y: "label", text: "remark", textAnchor: "start", dx: 8 }),
     ],
