@@ -76,8 +76,10 @@ export function levyPanel(panel: Panel): LevySolution {
   if (!alongX && !(edges.y0 === "simple" && edges.y1 === "simple")) {
     check.refuse("edges", edges, 'must have two opposite ones "simple": use ritzPanel for others');
   }
+  // Checked before they are swapped, so that a refusal names them as they were given.
+  const loads = separableLoads(check, panel);
   const own = alongX ? panel : swapAxes(panel);
-  const parts = separableLoads(check, own).map((load) => loadedPart(own, load));
+  const parts = (alongX ? loads : separableLoads(check, own)).map((load) => loadedPart(own, load));
   const solved = (x: number, y: number): PanelPoint =>
     atEdges(own, parts.reduce((sum, part) => addPoints(sum, part(x, y)), nothingAt(x, y)));
   return Object.freeze({

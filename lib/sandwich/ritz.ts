@@ -177,7 +177,7 @@ function solveDegree(panel: Panel, loads: readonly SeparableLoad[], degree: numb
         deflection: dot(vector, state.unknowns),
       })
     ),
-    work: dot(load, state.unknowns),
+    work: check.result("work of the loads", dot(load, state.unknowns), "J"),
   };
 }
 

@@ -214,9 +214,24 @@ Deno.test("panels that a method cannot solve are refused", () => {
   refused(navierPanel, { supports: [{}] }, "must be none");
   refused((p) => navierPanel(p, 0), {}, "terms is 0");
   refused((p) => ritzPanel(p, 3), {}, "degree is 3");
+  const huge = { loads: [{ kind: "uniform", pressure: 1e160 }] };
+  refused(ritzPanel, huge, "work of the loads is Infinity J");
   refused((p) => levyPanel(p).at(0.7, 0), {}, "x is 0.7 m, must be between 0 and 0.6 m");
   refused((p) => ritzPanel(p).at(0, -1), {}, "y is -1 m");
   refused((p) => navierPanel(p).deflectionGrid([0.1], [0.5]), {}, "y is 0.5 m");
+});
+
+Deno.test("loads of a panel on simple supports along y are refused as they were given", () => {
+  const edges = { x0: "free", x1: "clamped", y0: "simple", y1: "simple" } as const;
+  for (
+    const [load, message] of [
+      [undefined, "load 1 is missing"],
+      [{ ...heel, x: 0.59 }, "end of load 1 along x is 0.63 m"],
+    ] as const
+  ) {
+    const wrong = { ...panel(edges, uniform), loads: [load] } as Panel;
+    assertThrows(() => levyPanel(wrong), InputError, message);
+  }
 });
 
 Deno.test("panels that cannot be meant are refused by every method", () => {
