@@ -73,7 +73,10 @@ export interface LearnedFromBeams {
   readonly moduli: readonly LearnedModulus[];
   /** Each part. */
   readonly parts: readonly LearnedPart[];
-  /** Whether beams like these would come from what was learned; null without checks. */
+  /**
+   * Whether beams like these would come from what was learned; null without checks or with a single
+   * test.
+   */
   readonly check: PredictiveCheck | null;
   /** Probability of so large a difference between catalogue and tests by chance [1]. */
   readonly chance: number;
@@ -160,7 +163,7 @@ export function learnFromBeams(
     ...partOf(beam, { model, updated, j }),
     foretold: checks ? foretell(model, j) : null,
   }));
-  const predictive = checks
+  const predictive = checks && updated.departures.length > 1
     ? predictiveCheck(updated.replicate, updated.departures, { trials: 500 })
     : null;
   return {

@@ -137,6 +137,19 @@ Deno.test("a light core that nobody weighed is odd beside what the others forete
   assert(notes.some((note) => note.startsWith("beam 3 is not what the other parts foretell")));
 });
 
+Deno.test("one test of one beam teaches, though it cannot be checked against itself", () => {
+  const { tests, measured, beam, ...rest } = evidenceOf("beam 1");
+  const one = {
+    ...rest,
+    tests: tests.slice(0, 1),
+    measured: measured.slice(0, 1),
+    beam: { ...beam, tests: beam.tests.slice(0, 1) },
+  };
+  const { check, moduli } = learnFromBeams([one]);
+  assertEquals(check, null);
+  assert(moduli.some(({ learned }) => learned > 0.05));
+});
+
 /** The part read again with its own rows in `materials/`. */
 async function withOwnRows(files: ReadonlyMap<string, string>): Promise<PartRecord> {
   return partFromFiles({
