@@ -184,6 +184,16 @@ Deno.test("solvePanel takes the series where it can, else polynomials", () => {
   assertEquals(series.method, "series");
   assertClose(series.reactions().load, 1e4 * 0.24, { relative: 1e-12 });
   assertEquals(solvePanel(panel(allEdges("clamped"), uniform)).method, "polynomials");
+  // Two opposite edges must be simple, whichever pair; one of each pair is not enough.
+  const held = (simple: readonly ("x0" | "x1" | "y0" | "y1")[]): string => {
+    const edges = Object.fromEntries(simple.map((edge) => [edge, "simple"]));
+    return solvePanel(panel({ ...allEdges("clamped"), ...edges }, uniform)).method;
+  };
+  assertEquals([held(["x0", "x1"]), held(["y0", "y1"])], ["series", "series"]);
+  for (const pair of [["x0", "y0"], ["x0", "y1"], ["x1", "y0"], ["x1", "y1"]] as const) {
+    assertEquals(held(pair), "polynomials");
+  }
+  for (const edge of ["x0", "x1", "y0", "y1"] as const) assertEquals(held([edge]), "polynomials");
   const askew = { ...panel(allEdges("simple"), uniform), stiffness: { ...sandwich, D16: 100 } };
   assertEquals(solvePanel(askew).method, "polynomials");
 });
