@@ -148,11 +148,46 @@ Deno.test("a page opens with title, answer and part, and shows each output in it
   }
   assertEquals(body.querySelector("img")?.getAttribute("src"), "data:image/png;base64,QUJD");
   assertEquals([...body.querySelectorAll("summary")].map((s) => s.textContent), [
-    "Code 1",
+    "First cell: what you may set",
     "Code 2",
     "Code 3",
     "Code 5",
   ]);
+});
+
+Deno.test("code with nothing between folds up together, the settings by themselves", () => {
+  const page = notebookPage(
+    notebook(
+      cellOf("let part = 1", 1, ["parameters"]),
+      cellOf("a = 1", 2),
+      cellOf("hidden = 1", 3, ["hide-input"]),
+      cellOf("b = 2", 4),
+      withOutputs("c = 3", shows({ "text/plain": "shown" })),
+      cellOf("d = 4", 6),
+    ),
+    "demo",
+  );
+  const folds = [...dom(page).body.querySelectorAll("details")];
+  assertEquals(folds.map((fold) => fold.querySelector("summary")!.textContent), [
+    "First cell: what you may set",
+    "Code 2 to 5",
+    "Code 6",
+  ]);
+  assertEquals([...folds[1]!.querySelectorAll("pre")].map((pre) => pre.textContent), [
+    "a = 1",
+    "b = 2",
+    "c = 3",
+  ]);
+});
+
+Deno.test("a figure's finding stands above it too, as text that a phone can wrap", () => {
+  const svg =
+    '<svg role="img" aria-label="a"><title>It &lt;holds&gt;</title><path d="M0 0"/></svg>';
+  const figure = shows({ "text/html": `<figure>\n${svg}</figure>` });
+  const page = notebookPage(notebook(withOutputs("x", figure)), "demo");
+  const finding = dom(page).body.querySelector("figure > p.finding");
+  assertEquals(finding?.textContent, "It <holds>");
+  assertEquals(finding?.getAttribute("aria-hidden"), "true");
 });
 
 Deno.test("a wide table knows its columns in each cell, for a phone; every table has its own box", () => {

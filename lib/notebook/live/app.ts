@@ -27,6 +27,8 @@ function enliven(place: HTMLElement, model: LiveModel): void {
     const view = model.view(values, settings);
     sentence.textContent = view.sentence;
     figure.querySelector("svg")?.replaceWith(view.picture);
+    const finding = figure.querySelector(".finding");
+    if (finding) finding.textContent = view.picture.querySelector("title")?.textContent ?? "";
   };
   const sliders = document.createElement("div");
   sliders.className = "sliders";

@@ -4,6 +4,7 @@ import { ANSWER_MIME } from "../display.ts";
 import type { Cell, Notebook, Output } from "../runner/notebook_file.ts";
 import { hasTag, partOf } from "../runner/parameters.ts";
 import { cleanHtml } from "./clean.ts";
+import { titledFigures } from "./figures.ts";
 import { type MarkdownRenderer, markdownRenderer } from "./render_markdown.ts";
 import { pageFrame } from "./page_frame.ts";
 import { framedTables } from "./tables.ts";
@@ -38,14 +39,14 @@ export function notebookPage(notebook: Notebook, name: string): string {
   const shown = notebook.cells.filter((cell) => !hasTag(cell, "remove-cell"));
   let number = 0;
   const cells = shown.map((cell) =>
-    cellHtml(cell, { markdown, number: cell.cell_type === "code" ? ++number : 0 })
+    shownCell(cell, { markdown, number: cell.cell_type === "code" ? ++number : 0 })
   );
   // The title stands above the answer, so it leaves its cell.
   const [heading] = markdown.headings.filter(({ level }) => level === 1);
   const h1 = heading === undefined
     ? ""
     : new RegExp(`<h1 id="${escapeRegExp(escapeHtml(heading.id))}">[^]*?</h1>\\n?`);
-  const body = cells.join("").replace(h1, "")
+  const body = foldedCode(cells).replace(h1, "")
     .replace('<div class="caution"', '<div id="caution" class="caution"');
   return pageFrame(
     title,
@@ -85,17 +86,54 @@ interface CellPlace {
   readonly number: number;
 }
 
-function cellHtml(cell: Cell, { markdown, number }: CellPlace): string {
-  if (cell.cell_type === "markdown") return framedTables(markdown.render(cell.source));
-  if (cell.cell_type === "raw") return "";
-  const code = hasTag(cell, "hide-input") || cell.source.trim() === ""
-    ? ""
-    : `<details class="code"><summary>Code ${number}</summary><pre><code>${
-      escapeHtml(cell.source)
-    }</code></pre></details>\n`;
-  const outputs = (cell.outputs ?? []).filter((output) => !isAnswer(output))
-    .map((output) => outputHtml(output, markdown));
-  return code + outputs.join("");
+interface ShownCell {
+  /** The cell's number among those with code. */
+  readonly number: number;
+  /** Its code, blank if it is not to be seen. */
+  readonly code: string;
+  /** Whether a reader sets the notebook's figures in it. */
+  readonly settings: boolean;
+  /** What stands under it. */
+  readonly html: string;
+}
+
+function shownCell(cell: Cell, { markdown, number }: CellPlace): ShownCell {
+  const shown = { number, code: "", settings: hasTag(cell, "parameters") };
+  if (cell.cell_type === "markdown") {
+    return { ...shown, html: framedTables(markdown.render(cell.source)) };
+  }
+  if (cell.cell_type === "raw") return { ...shown, html: "" };
+  const html = (cell.outputs ?? []).filter((output) => !isAnswer(output))
+    .map((output) => outputHtml(output, markdown)).join("");
+  return { ...shown, code: hasTag(cell, "hide-input") ? "" : cell.source.trimEnd(), html };
+}
+
+/** The cells of a page; code of cells with nothing to see between them folds up together. */
+function foldedCode(cells: readonly ShownCell[]): string {
+  let html = "";
+  let folded: ShownCell[] = [];
+  const close = (): void => {
+    html += codeHtml(folded);
+    folded = [];
+  };
+  for (const cell of cells) {
+    if (cell.settings || folded[0]?.settings) close();
+    if (cell.code !== "") folded.push(cell);
+    if (cell.html !== "") close();
+    html += cell.html;
+  }
+  close();
+  return html;
+}
+
+function codeHtml(cells: readonly ShownCell[]): string {
+  const [first, last] = [cells[0], cells.at(-1)];
+  if (first === undefined || last === undefined) return "";
+  const numbers = first === last ? `${first.number}` : `${first.number} to ${last.number}`;
+  const name = first.settings ? "First cell: what you may set" : `Code ${numbers}`;
+  return `<details class="code"><summary>${name}</summary>${
+    cells.map(({ code }) => `<pre><code>${escapeHtml(code)}</code></pre>`).join("")
+  }</details>\n`;
 }
 
 function isAnswer(output: Output): output is Output & { output_type: "execute_result" } {
@@ -109,11 +147,13 @@ function outputHtml(output: Output, markdown: MarkdownRenderer): string {
   const form = (mime: string): string | undefined =>
     typeof data[mime] === "string" ? data[mime] : undefined;
   const html = form("text/html");
-  if (html !== undefined) return `${framedTables(ownIdsOfAll(cleanHtml(html)))}\n`;
+  if (html !== undefined) {
+    return `${titledFigures(framedTables(ownIdsOfAll(cleanHtml(html))))}\n`;
+  }
   const text = form("text/markdown");
   if (text !== undefined) return framedTables(markdown.render(text));
   const svg = form("image/svg+xml");
-  if (svg !== undefined) return `<figure>${ownIds(cleanHtml(svg))}</figure>\n`;
+  if (svg !== undefined) return titledFigures(`<figure>${ownIds(cleanHtml(svg))}</figure>\n`);
   const png = form("image/png");
   if (png !== undefined) {
     return cleanHtml(

@@ -59,6 +59,7 @@ svg text, svg tspan { white-space: pre; }
 .laminate-figure { color: var(--ink); background: var(--card); --figure-ground: var(--card); }
 img { max-width: 100%; height: auto; }
 figcaption { margin-top: .3rem; }
+p.finding { display: none; }
 .katex:has(> math[display="block"]) { display: block; overflow-x: auto; overflow-y: hidden; padding: .2rem 0; }
 math { font-size: 1.05em; }
 math[display="block"] { width: max-content; min-width: 100%; }
@@ -90,6 +91,10 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
   .sliders input { grid-row: 2; grid-column: 1 / -1; }
   figure { overflow-x: auto; }
   figure svg { min-width: 30rem; }
+  p.finding { display: block; position: sticky; left: 0; font-weight: 600; margin: 0 0 .3rem; }
+  p.finding::after { content: " Swipe to see all of the figure."; font-weight: 400; font-size: .9rem; color: var(--soft); }
+  p.finding + svg .finding { display: none; }
+  figcaption { position: sticky; left: 0; }
   .cards thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .cards, .cards caption, .cards tbody, .cards tr, .cards tbody th, .cards td { display: block; width: 100%; }
   .cards tr { padding: .5rem 0; border-bottom: 1px solid var(--line); }
