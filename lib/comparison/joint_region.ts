@@ -3,6 +3,9 @@ import type { Rigidities } from "./rigidities.ts";
 
 const check = checksFor("draw the joint region");
 
+/** More than any picture can show. */
+const MOST_POINTS = 10_000;
+
 /** A pair of flexural rigidity and shear stiffness. */
 export interface RigidityPair {
   /** Flexural rigidity D [N·m²]. */
@@ -10,6 +13,12 @@ export interface RigidityPair {
   /** Shear stiffness S [N]. */
   readonly shearStiffness: number;
 }
+
+/** A pair of stiffnesses as known together. */
+export type KnownTogether = Pick<
+  Rigidities,
+  "flexuralRigidity" | "uFlexuralRigidity" | "shearStiffness" | "uShearStiffness" | "correlation"
+>;
 
 /** What may be said of the region. */
 export interface JointRegionOptions {
@@ -48,7 +57,7 @@ export interface JointRegion {
  * confidence region), from memory.
  *
  * @param rigidities D, S, their uncertainties and correlation, from `rigiditiesFromTests`.
- * @param options Level, and number of points.
+ * @param options Level, and number of points, 8 to 10,000.
  * @returns The edge of the region [N·m²], [N], and its extent in D and in S.
  * @throws {InputError} If D or S or an uncertainty is not above 0, or the level is not inside 0 to 1.
  *
@@ -67,13 +76,14 @@ export interface JointRegion {
  * ```
  */
 export function jointRegion(
-  rigidities: Rigidities,
+  rigidities: KnownTogether,
   options: JointRegionOptions = {},
 ): JointRegion {
   check.object("rigidities", rigidities);
   const { level = 0.95, points = 72 } = check.object("options", options);
   if (!(level > 0 && level < 1)) check.refuse("level", level, "must be above 0 and below 1");
   check.count("number of points", points, 8);
+  check.within("number of points", points, { min: 8, max: MOST_POINTS });
   const { flexuralRigidity: D, shearStiffness: S, correlation } = rigidities;
   check.positive("flexural rigidity", D, "N·m²");
   check.positive("shear stiffness", S, "N");

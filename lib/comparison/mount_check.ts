@@ -21,6 +21,9 @@ import { layupStack } from "./layup_inputs.ts";
 
 const check = checksFor("check the mount");
 
+/** Plies added on a side beyond which nobody means them. */
+const MOST_ADDED = 1000;
+
 /** One way in which a mount can give. */
 export interface MountMode {
   /** What gives. */
@@ -98,6 +101,7 @@ export function checkMount(mount: MountRecord): MountCheck {
   check.object("mount", mount);
   check.list("layers", check.object("lay-up", mount.layup).layers);
   check.count("added plies", mount.addedPlies);
+  check.within("added plies", mount.addedPlies, { min: 0, max: MOST_ADDED });
   const laid = layupStack(mount.layup);
   const skins = mount.layup.layers.flatMap((layer, i) =>
     layer.kind === "reinforcement" ? [laid[i]!] : []

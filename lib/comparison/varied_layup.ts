@@ -4,6 +4,9 @@ import { checkLayup } from "./_layup_checks.ts";
 
 const check = checksFor("vary the lay-up");
 
+/** Plies of a face beyond which nobody means them. */
+const MOST_PLIES = 1000;
+
 /** What may be chosen otherwise; what is left out stays as scheduled. */
 export interface LayupChoice {
   /** Plies on each side of the core: the scheduled ones from the outside in, repeated [1]. */
@@ -38,7 +41,10 @@ export function variedLayup(layup: LayupRecord, choice: LayupChoice): LayupRecor
   checkLayup(check, layup);
   check.object("choice", choice);
   const { pliesPerFace, coreThickness, fibreFraction } = choice;
-  if (pliesPerFace !== undefined) check.count("plies per face", pliesPerFace, 1);
+  if (pliesPerFace !== undefined) {
+    check.count("plies per face", pliesPerFace, 1);
+    check.within("plies per face", pliesPerFace, { min: 1, max: MOST_PLIES });
+  }
   if (coreThickness !== undefined) check.positive("core thickness", coreThickness, "m");
   if (fibreFraction !== undefined) {
     check.within("fibre fraction", fibreFraction, { min: 0.05, max: 0.8 });

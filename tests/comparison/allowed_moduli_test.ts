@@ -97,6 +97,11 @@ Deno.test("what cannot be meant is refused by name", () => {
     () => moduliOfPairs([{ flexuralRigidity: 1e-3, shearStiffness: 1 }], beam),
     "above the core's own",
   );
+  const rigidities = rigiditiesFromTests([0.5, 0.15].map((length) => {
+    const { loadCase, span, compliance } = testAt(length);
+    return { loadCase, span, compliance: compliance.value, uCompliance: 1e-7 };
+  }));
+  refused(() => jointRegion(rigidities, { points: 1e9 }), "number of points is 1000000000");
   const lamina = {
     ...{ name: "cloth", E1: 20e9, E2: 20e9, G12: 4e9, nu12: 0.1, G13: 3e9, G23: 3e9 },
     ...{ density: 1800, alpha1: 15e-6, alpha2: 15e-6 },

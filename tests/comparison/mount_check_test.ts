@@ -90,6 +90,7 @@ Deno.test("a ply askew counts with the lower of its strengths, one across with t
 Deno.test("a mount that cannot be meant is refused", () => {
   assertThrows(() => checkMount(undefined as never), InputError, "mount is missing");
   assertThrows(() => checkMount({ ...foot, addedPlies: 0.5 }), InputError, "added plies");
+  assertThrows(() => checkMount({ ...foot, addedPlies: 1e9 }), InputError, "added plies");
   assertThrows(() => checkMount({ ...foot, loadFactor: 0.5 }), InputError, "loadFactor");
   assertThrows(() => checkMount({ ...foot, layup: { name: "x", layers: [] } }), InputError);
 });

@@ -118,6 +118,7 @@ Deno.test("choices that cannot be meant are refused by name", () => {
   const refused = (choice: object, message: string): InputError =>
     assertThrows(() => variedLayup(sole, choice), InputError, message);
   refused({ pliesPerFace: 0 }, "plies per face is 0");
+  refused({ pliesPerFace: 1e9 }, "plies per face is 1000000000");
   refused({ coreThickness: -1 }, "core thickness is -1 m");
   refused({ fibreFraction: 40 }, "fibre fraction is 40");
   const solid = { name: "solid", layers: sole.layers.slice(0, 2) };
