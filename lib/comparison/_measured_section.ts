@@ -1,5 +1,7 @@
 import { findRoot } from "../numeric/mod.ts";
-import { sandwichSection } from "../sandwich/mod.ts";
+import { type BeamSection, sandwichSection } from "../sandwich/mod.ts";
+import type { Correlation } from "../statistics/mod.ts";
+import { sectionModuli } from "./section_moduli.ts";
 
 /** The shape of a sandwich beam, without uncertainties. */
 export interface SectionShape {
@@ -43,4 +45,25 @@ export function coreRigidityOf({ coreE, width, core }: SectionShape): number {
 export function shearAreaOf({ width, core, top, bottom }: SectionShape): number {
   const d = core + (top + bottom) / 2;
   return width * d * d / core;
+}
+
+/** The shape of a predicted section, its faces each as one layer. */
+export function shapeOfSection(section: BeamSection): SectionShape {
+  const { beam } = sectionModuli(section);
+  return {
+    width: beam.width.value,
+    core: beam.coreThickness.value,
+    top: beam.topThickness.value,
+    bottom: beam.bottomThickness!.value,
+    moduliRatio: beam.moduliRatio!,
+    coreE: beam.coreE!,
+  };
+}
+
+/** Correlations between inputs that are there: a cloth of another schedule has none. */
+export function amongInputs(
+  correlations: readonly Correlation[],
+  inputs: Readonly<Record<string, unknown>>,
+): readonly Correlation[] {
+  return correlations.filter(({ between }) => between.every((name) => inputs[name] !== undefined));
 }

@@ -1,8 +1,9 @@
 import { checksFor, type Fields } from "../check/mod.ts";
 import type { Loading, LoadTestRecord, WeighingRecord } from "../records/mod.ts";
 import { type BeamLoadCase, beamLoadCases } from "../sandwich/mod.ts";
-import type { Uncertain } from "../statistics/mod.ts";
+import type { Correlation, Propagated, Uncertain } from "../statistics/mod.ts";
 import { type BendingTestRead, readBendingTest } from "./bending_test.ts";
+import { FIBRE_FRACTION } from "./input_names.ts";
 import type { KnownOfPart } from "./layup_inputs.ts";
 import type { PlannedBeam } from "./predicted_bending.ts";
 import { type WeighedRecord, weighedRecord } from "./weighed_parts.ts";
@@ -33,6 +34,12 @@ export interface BeamEvidence {
   readonly measured: readonly Uncertain[];
   /** The beam as it can be predicted, weighed fibre fraction and thickness included. */
   readonly beam: PlannedBeam;
+  /**
+   * How the weighed fibre fraction goes with each cloth's areal weight, both inputs of the beam's
+   * prediction: heavier cloth than assumed is more fibre and less resin. Empty where the cloth was
+   * weighed dry, or the part was not weighed.
+   */
+  readonly correlations: readonly Correlation[];
   /** Its weighing; null if there is none. */
   readonly weighed: WeighedRecord | null;
   /** Why its core is no evidence of the core in the schedule; null where it is. */
@@ -147,8 +154,18 @@ export function beamEvidence(
         span: { value: span, u: uSpan },
       })),
     },
+    correlations: fraction === null ? [] : withArealWeights(fraction),
     otherCore: weighed?.notes.find((note) => /^(?:Light|Heavy) core/.test(note)) ?? null,
   };
+}
+
+/** Correlation of a weighed fibre fraction with the areal weights that it rests on. */
+function withArealWeights({ u, budget }: Propagated<string>): readonly Correlation[] {
+  return budget.flatMap(({ name, contribution }): readonly Correlation[] =>
+    name.startsWith("areal weight of ") && contribution !== 0
+      ? [{ between: [FIBRE_FRACTION, name], coefficient: contribution / u }]
+      : []
+  );
 }
 
 /** The slope, its u widened for few readings, and no finer than the gauge's steps. */

@@ -44,6 +44,8 @@ export * from "./learn_from_records.ts";
 export * from "./learn_materials.ts";
 export * from "./learned_cloth.ts";
 export * from "./machine_compliance.ts";
+export * from "./measured_moduli.ts";
+export * from "./measured_region.ts";
 export * from "./mount_check.ts";
 export * from "./multi_span.ts";
 export * from "./one_span.ts";

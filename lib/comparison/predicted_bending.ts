@@ -44,6 +44,8 @@ export interface PredictedBending {
   readonly inputs: Readonly<Record<string, PredictionInput>>;
   /** The compliances as a pure function of the inputs, in the order of the tests [m/N]. */
   readonly predict: (values: Readonly<Record<string, number>>) => readonly number[];
+  /** The section as a pure function of the same inputs. */
+  readonly sectionAt: (values: Readonly<Record<string, number>>) => BeamSection;
   /** Where the equations come from. */
   readonly source: string;
 }
@@ -101,10 +103,10 @@ export function predictBending(beam: PlannedBeam): PredictedBending {
       reading: "measure the distance between the supports",
     }])),
   };
-  const sectionWith = (values: Readonly<Record<string, number>>): BeamSection =>
+  const sectionAt = (values: Readonly<Record<string, number>>): BeamSection =>
     sectionFromStack(model.stack(values), { width: values[WIDTH]! });
   const predict = (values: Readonly<Record<string, number>>): readonly number[] => {
-    const section = sectionWith(values);
+    const section = sectionAt(values);
     return tests.map((test) =>
       beamCompliance(test.loadCase, { ...section, span: values[spanName(test)]! }).total
     );
@@ -119,9 +121,10 @@ export function predictBending(beam: PlannedBeam): PredictedBending {
   );
   return {
     compliances: tests.map((_, i) => results[String(i)]!),
-    section: sectionWith(middles),
+    section: sectionAt(middles),
     inputs,
     predict,
+    sectionAt,
     source: "cured plies by micromechanics; exact section; C = kb L³/D + ks L/S (ASTM D7250)",
   };
 }

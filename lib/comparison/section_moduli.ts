@@ -7,7 +7,7 @@ const check = checksFor("tell the section's moduli");
 
 /** A predicted section as one beam of two plain faces on a core. */
 export interface SectionModuli extends ModuliPair {
-  /** Its shape, without uncertainties; for `faceAndCore` and `allowedModuli`. */
+  /** Its shape taken as exact, for `allowedModuli`; `measuredModuli` counts how well it is known. */
   readonly beam: MeasuredBeam;
 }
 
