@@ -58,6 +58,9 @@ Deno.test("plies for the bolts are rounded up, but not for rounding", () => {
   const exact = buildUpPlies(task);
   assertEquals([exact.plies, exact.pliesToAdd, exact.mode], [3, 1, "bearing"]);
   assertClose(exact.thicknesses.bearing, 0.0009, { relative: 1e-13 });
+  // 3300/((0.09 − 3 × 0.0064) × 200e6) and 3300/(2 × 3 × 0.0185 × 60e6) m
+  assertClose(exact.thicknesses.netTension, 3300 / 0.0708 / 200e6, { relative: 1e-13 });
+  assertClose(exact.thicknesses.shearOut, 3300 / 0.111 / 60e6, { relative: 1e-13 });
   const more = buildUpPlies({ ...task, load: 3301 });
   assertEquals([more.plies, more.pliesToAdd], [4, 2]);
   assertEquals(buildUpPlies({ ...task, pliesThere: 6 }).pliesToAdd, 0);

@@ -92,6 +92,26 @@ Deno.test("a lap that bends: edge moment, shear and peel", () => {
   assertClose(found.peakPeel, 20163730.9665972448, { relative: 1e-12 });
 });
 
+// As above: u⁗ = −4χ⁴ u of the adherends' parting with moment and shear force at its edge, and τ‴ =
+// (β/t)² τ′ with the edge's strain and the whole pull, two equations each in mpmath.
+Deno.test("a short lap that bends: both ends are felt at each", () => {
+  const table = [
+    [0.0015, 0.945689459216438357, 60181805.4452340803, 14600426.3534316367],
+    [0.003, 0.897012384236161897, 38912604.9233141653, 36652266.9447021098],
+    [0.006, 0.813506890525969463, 31675658.9287546455, 45309658.4508518436],
+    [0.012, 0.687049358062445337, 27780665.0710284003, 36951424.0413895906],
+  ] as const;
+  for (const [overlap, k, peakShear, peakPeel] of table) {
+    const found = bentLap({ ...bent, overlap });
+    assertClose(
+      [found.edgeMomentFactor, found.peakShear, found.peakPeel],
+      [k, peakShear, peakPeel],
+      { relative: 1e-12 },
+      `overlap ${overlap}`,
+    );
+  }
+});
+
 Deno.test("peel passes smoothly into the form for long laps", () => {
   // λ = 19.56 at an overlap of 50 mm, so that 20 is passed at 51.1155 mm.
   const handover = 0.05 * 20 / 19.56355725091609145730606873948362262263;
