@@ -79,23 +79,41 @@ export interface TapComparison {
   readonly frequencyRatio: number;
   /** Stiffness over that predicted, if the mass is as weighed and predicted: ratio² [1]. */
   readonly stiffnessRatio: number;
-  /** Relative standard uncertainty of the stiffness ratio [1]. */
+  /** Relative standard uncertainty of the stiffness ratio, of all uncertainties given [1]. */
   readonly relativeUncertainty: number;
+  /** What is not in that uncertainty because it was not given; empty where all was. */
+  readonly notes: readonly string[];
+}
+
+/** A frequency, with the mass that goes with it. */
+export interface TappedPanel {
+  /** Frequency [Hz]. */
+  readonly frequency: number;
+  /** Standard uncertainty of the frequency; not counted if left out [Hz]. */
+  readonly uncertainty?: number;
+  /** Mass [kg]. */
+  readonly mass?: number;
+  /** Standard uncertainty of the mass; not counted if left out [kg]. */
+  readonly massUncertainty?: number;
 }
 
 /**
  * What a tap test says of a panel's stiffness: it rings with the root of stiffness over mass.
  *
- * Formula: k measured/k predicted = (f measured/f predicted)² × m measured/m predicted
+ * Formula: k measured/k predicted = (f measured/f predicted)² × m measured/m predicted;
+ * relative u² = (2u(f)/f)² + (u(m)/m)², measured and predicted
  *
  * Range: the same mode on the same supports; a light panel rings some per cent lower in air.
+ * Measured and predicted independent of each other. What comes without uncertainty counts as exact,
+ * and a note says so.
  *
  * Source: f ∝ √(k/m); propagation by GUM (JCGM 100), first order.
  *
- * @param measured Frequency and its standard uncertainty [Hz], mass if weighed [kg].
- * @param predicted Frequency [Hz], mass predicted if the other is given [kg].
- * @returns Ratios of frequency and of stiffness [1].
- * @throws {InputError} If a frequency or mass is not above 0, or only one mass is given.
+ * @param measured Frequency [Hz], and mass if weighed [kg], with their standard uncertainties.
+ * @param predicted The same as predicted; a mass if the other is given.
+ * @returns Ratios of frequency and of stiffness, and what their uncertainty leaves out [1].
+ * @throws {InputError} If a frequency or mass is not above 0, an uncertainty is negative or only one
+ * mass is given.
  *
  * @example
  * ```ts
@@ -106,37 +124,52 @@ export interface TapComparison {
  * assertAlmostEquals(tap.stiffnessRatio, 0.9025, 1e-12);
  * ```
  */
-export function compareTap(
-  measured: {
-    /** Frequency [Hz]. */
-    readonly frequency: number;
-    /** Standard uncertainty of the frequency [Hz]. */
-    readonly uncertainty: number;
-    /** Mass [kg]. */
-    readonly mass?: number;
-  },
-  predicted: {
-    /** Frequency [Hz]. */
-    readonly frequency: number;
-    /** Mass [kg]. */
-    readonly mass?: number;
-  },
-): TapComparison {
+export function compareTap(measured: TappedPanel, predicted: TappedPanel): TapComparison {
   checkTap.object("measured", measured);
   checkTap.object("predicted", predicted);
-  const f = checkTap.positive("measured frequency", measured.frequency, "Hz");
-  const f0 = checkTap.positive("predicted frequency", predicted.frequency, "Hz");
-  const u = checkTap.nonNegative("uncertainty of the frequency", measured.uncertainty, "Hz");
   if ((measured.mass === undefined) !== (predicted.mass === undefined)) {
     checkTap.refuse("mass", measured.mass ?? predicted.mass, "must be given for both or neither");
   }
-  const mass = measured.mass === undefined || predicted.mass === undefined
-    ? 1
-    : checkTap.positive("measured mass", measured.mass, "kg") /
-      checkTap.positive("predicted mass", predicted.mass, "kg");
+  const [own, foreseen] = [tapped("measured", measured), tapped("predicted", predicted)];
+  const frequencyRatio = own.frequency / foreseen.frequency;
+  const left = [...own.left, ...foreseen.left];
   return Object.freeze({
-    frequencyRatio: checkTap.result("frequency ratio", f / f0),
-    stiffnessRatio: checkTap.result("stiffness ratio", (f / f0) ** 2 * mass),
-    relativeUncertainty: checkTap.result("relative uncertainty", 2 * u / f),
+    frequencyRatio: checkTap.result("frequency ratio", frequencyRatio),
+    stiffnessRatio: checkTap.result(
+      "stiffness ratio",
+      frequencyRatio ** 2 * own.mass / foreseen.mass,
+    ),
+    relativeUncertainty: checkTap.result("relative uncertainty", Math.hypot(own.u, foreseen.u)),
+    notes: Object.freeze(
+      left.length === 0 ? [] : [`The uncertainty leaves out that of: ${left.join(", ")}.`],
+    ),
   });
+}
+
+interface Tapped {
+  readonly frequency: number;
+  readonly mass: number;
+  /** What its uncertainties do to the stiffness, relative [1]. */
+  readonly u: number;
+  /** What counts as exact. */
+  readonly left: readonly string[];
+}
+
+function tapped(
+  whose: "measured" | "predicted",
+  { frequency, uncertainty, mass, massUncertainty }: TappedPanel,
+): Tapped {
+  const f = checkTap.positive(`${whose} frequency`, frequency, "Hz");
+  const m = mass === undefined ? 1 : checkTap.positive(`${whose} mass`, mass, "kg");
+  const uf = checkTap.nonNegative(`uncertainty of the ${whose} frequency`, uncertainty ?? 0, "Hz");
+  const um = checkTap.nonNegative(`uncertainty of the ${whose} mass`, massUncertainty ?? 0, "kg");
+  return {
+    frequency: f,
+    mass: m,
+    u: Math.hypot(2 * uf / f, um / m),
+    left: [
+      ...(uncertainty === undefined ? [`the ${whose} frequency`] : []),
+      ...(massUncertainty === undefined && mass !== undefined ? [`the ${whose} mass`] : []),
+    ],
+  };
 }

@@ -107,6 +107,21 @@ Deno.test("a tap test says how stiff the panel is", () => {
   assertClose(tap.frequencyRatio, 0.9, { relative: 1e-15 });
   assertClose(tap.stiffnessRatio, 0.81 * 1.1, { relative: 1e-15 });
   assertClose(tap.relativeUncertainty, 0.02, { relative: 1e-14 });
+  assertEquals(tap.notes, [
+    "The uncertainty leaves out that of: the measured mass, the predicted frequency, the predicted mass.",
+  ]);
+  // (2 × 1 %)² + 1 %² measured, (2 × 3 %)² + 2 %² predicted: 0.0004 + 0.0001 + 0.0036 + 0.0004.
+  const whole = compareTap(
+    { frequency: 90, uncertainty: 0.9, mass: 1.1, massUncertainty: 0.011 },
+    { frequency: 100, uncertainty: 3, mass: 1, massUncertainty: 0.02 },
+  );
+  assertClose(whole.relativeUncertainty, Math.sqrt(0.0045), { relative: 1e-14 });
+  assertEquals(whole.notes, []);
+  assertThrows(
+    () => compareTap({ frequency: 90, uncertainty: -1 }, { frequency: 100 }),
+    InputError,
+    "uncertainty of the measured frequency",
+  );
   assertThrows(
     () => compareTap({ frequency: 90, uncertainty: 1, mass: 1 }, { frequency: 100 }),
     InputError,
