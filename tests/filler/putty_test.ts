@@ -8,6 +8,7 @@ import {
   puttyForVolume,
   puttyFromResin,
   type PuttyIngredients,
+  puttyModulusRange,
   type PuttyRecipe,
   puttyStiffness,
   recipeForDensity,
@@ -142,6 +143,31 @@ Deno.test("with air the lower bounds are nothing", () => {
   assertEquals(hashinShtrikman.youngsModulus.low, 0);
   assertEquals(voigtReuss.youngsModulus.low, 0);
   assertEquals(hashinShtrikman.youngsModulus.high < withoutAir.youngsModulus.high, true);
+});
+
+Deno.test("a putty's modulus has the width of its solids' ranges, and its air counts", () => {
+  // ν = 0.2 throughout: both bounds with air are E (1 − a)/(1 + a); that of two solids at the low
+  // end, by exact fractions of the bounds of resin 3 and filler 1 half and half, is 5/3 Pa, at the
+  // high end, 4 and 2, it is 20/7 Pa: E* + low bound of shift E* is 1/(½/4 + ½/2) − 1 = 5/3 and
+  // 1/(½/8 + ½/6) − 4 = 20/7.
+  const recipe = { ...recipeForDensity(640, light), airFraction: 0.04, fillerVolumeFraction: 0.5 };
+  const solids = {
+    resin: { E: { low: 3, high: 4 }, nu: 0.2 },
+    filler: { E: { low: 1, high: 2 }, nu: 0.2 },
+  };
+  const { low, high } = puttyModulusRange(recipe, solids);
+  assertClose(low, 5 / 3 * 0.96 / 1.04, { relative: 1e-13 });
+  assertClose(high, 20 / 7 * 0.96 / 1.04, { relative: 1e-13 });
+  assertThrows(
+    () => puttyModulusRange(recipe, { ...solids, filler: { E: { low: 2, high: 1 }, nu: 0.2 } }),
+    InputError,
+    "least modulus of the filler is 2, must not be above",
+  );
+  assertThrows(
+    () => puttyModulusRange(recipe, { ...solids, resin: undefined as never }),
+    InputError,
+    "resin",
+  );
 });
 
 Deno.test("putty refuses what cannot be", () => {
