@@ -72,9 +72,13 @@ function judge(weighing: PartWeighing, figures: Figures): Judged {
   }
   if (resinRatio.U > VAGUE * resinRatio.value) {
     const worst = resinRatio.budget[0];
+    // Content (resin over laminate) is R/(1 + R) of the ratio R, and grows with it.
+    const content = (ratio: number): string => (100 * ratio / (1 + ratio)).toFixed(0);
+    const { value, U } = resinRatio;
     return doubtful(
-      `The resin ratio is known to ${Math.round(100 * resinRatio.U / resinRatio.value)} % only` +
-        (worst === undefined ? "." : `, most of it from the ${worst.name}.`),
+      `The resin content is known only as ${content(Math.max(0, value - U))} to ${
+        content(value + U)
+      } %` + (worst === undefined ? "." : `, most of that from the ${worst.name}.`),
     );
   }
   return { verdict: "plausible", notes: bandNotes(Vf, usualBand, weighing.process ?? "hand") };

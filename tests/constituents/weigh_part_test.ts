@@ -152,7 +152,7 @@ Deno.test("a layer too many or too few is offered as an explanation", () => {
 Deno.test("a ratio known to a third only is doubtful, and the worst input is named", () => {
   const vague = said({ ...panel, area: { value: 0.5, u: 0.05 } });
   assertEquals(vague.verdict, "doubtful");
-  assert(vague.text.includes("most of it from the area"), vague.text);
+  assert(vague.text.includes("most of that from the area"), vague.text);
 });
 
 Deno.test("a scale too coarse for the part cannot tell, which is no mistake of the crew", () => {

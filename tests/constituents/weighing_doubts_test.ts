@@ -129,7 +129,8 @@ Deno.test("a ratio is vague from an expanded uncertainty of 30 % on", () => {
     ...part,
     partMass: exact(part.partMass.value, share * u),
   });
-  assertSays(at(1.01), "doubtful", "known to 30 % only, most of it from the part mass");
+  // R = 0.6 · 1150/(0.4 · 2560) = 0.674 ± 30.3 %: content R/(1 + R) of 0.470 and of 0.878.
+  assertSays(at(1.01), "doubtful", "known only as 32 to 47 %, most of that from the part mass");
   assertEquals(weighPart(at(0.99)).verdict, "plausible");
 });
 
