@@ -23,6 +23,8 @@ export interface Exercise {
   readonly tolerance?: number;
   /** Mistakes of this very question, such as full for half the span. */
   readonly mistakes?: readonly UsualMistake[];
+  /** A first step, for those whose number is none of the usual mistakes. */
+  readonly hint?: string;
   /** How it is worked out, shown to those who got it. */
   readonly solution: string;
 }
@@ -35,19 +37,44 @@ export interface Judgement {
   readonly text: string;
 }
 
-/** Slips that any question knows: of units, of decimal signs, of sides and halves. */
+/** Slips that any question knows: of decimal signs, of inches, of sides and halves. */
 const SLIPS: readonly UsualMistake[] = [
-  { factor: 1000, because: "a thousand times too large: mm for m, or g for kg?" },
-  { factor: 1e-3, because: "a thousand times too small: m for mm, or kg for g?" },
   { factor: 10, because: "ten times too large: look at the decimal point." },
   { factor: 0.1, because: "ten times too small: look at the decimal point." },
-  { factor: 100, because: "a hundred times too large: per cent, or cm for m?" },
-  { factor: 0.01, because: "a hundred times too small: per cent, or m for cm?" },
-  { factor: 25.4, because: "25.4 times too large: inches in the place of millimetres?" },
-  { factor: 1 / 25.4, because: "25.4 times too small: millimetres in the place of inches?" },
   { factor: 2, because: "twice too large: both sides for one, or the whole for a half?" },
   { factor: 0.5, because: "half of it: one side for both, or a half for the whole?" },
 ];
+
+const PER_CENT: readonly UsualMistake[] = [
+  { factor: 100, because: "a hundred times too large: per cent? Then write the % sign behind it." },
+  { factor: 0.01, because: "a hundred times too small: it is per cent already." },
+];
+
+/** Slips of units, by the kind of the answer. */
+const SLIPS_OF: { readonly [kind in Dimension]?: readonly UsualMistake[] } = {
+  length: [
+    ...thousand("mm for m"),
+    { factor: 100, because: "a hundred times too large: cm for m?" },
+    { factor: 0.01, because: "a hundred times too small: m for cm?" },
+    { factor: 25.4, because: "25.4 times too large: inches in the place of millimetres?" },
+    { factor: 1 / 25.4, because: "25.4 times too small: millimetres in the place of inches?" },
+  ],
+  mass: thousand("g for kg"),
+  volume: thousand("mL for L"),
+  force: thousand("N for kN"),
+  "bending compliance": thousand("mm/kN for mm/N"),
+  ratio: PER_CENT,
+  strain: PER_CENT,
+};
+
+/** The small unit typed in the place of the large one, and the other way round. */
+function thousand(units: string): readonly UsualMistake[] {
+  const [small, large] = units.split(" for ");
+  return [
+    { factor: 1000, because: `a thousand times too large: ${small} for ${large}?` },
+    { factor: 1e-3, because: `a thousand times too small: ${large} for ${small}?` },
+  ];
+}
 
 /**
  * Judges a learner's number with its unit, and tells a usual mistake from a slip of the pen.
@@ -76,7 +103,7 @@ const SLIPS: readonly UsualMistake[] = [
  */
 export function judgeAnswer(exercise: Exercise, text: string): Judgement {
   check.object("exercise", exercise);
-  const { answer, dimension, tolerance = 0.03, mistakes = [], solution } = exercise;
+  const { answer, dimension, tolerance = 0.03, mistakes = [], hint, solution } = exercise;
   if (check.finite("answer of the exercise", answer) === 0) {
     check.refuse("answer of the exercise", answer, "must not be 0: nothing can be near it");
   }
@@ -84,17 +111,8 @@ export function judgeAnswer(exercise: Exercise, text: string): Judgement {
   for (const mistake of check.list("mistakes", mistakes, 0)) {
     check.finite("factor of a mistake", check.object("mistake", mistake).factor);
   }
-  let given: number;
-  try {
-    given = readQuantity(text, dimension);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    const [fault] = error.faults;
-    return {
-      verdict: "cannot be read",
-      text: `A ${dimension} with its unit, please: the text ${fault?.wanted ?? ""}.`,
-    };
-  }
+  const given = readAnswer(text, dimension);
+  if (typeof given === "string") return { verdict: "cannot be read", text: given };
   const near = (factor: number): boolean =>
     Math.abs(given - factor * answer) <= tolerance * Math.abs(factor * answer);
   if (near(1)) {
@@ -103,13 +121,27 @@ export function judgeAnswer(exercise: Exercise, text: string): Judgement {
       text: `Right: ${showQuantity(answer, dimension)}. ${solution}`,
     };
   }
-  const slip = [...mistakes, ...SLIPS].find(({ factor }) => near(factor));
-  return slip === undefined
-    ? {
-      verdict: "not right",
-      text: `Not yet: that is too ${
-        Math.abs(given) > Math.abs(answer) ? "large" : "small"
-      }. Try the steps one by one.`,
-    }
-    : { verdict: "usual mistake", text: `Not yet: ${slip.because}` };
+  const slips = [...mistakes, ...SLIPS_OF[dimension] ?? [], ...SLIPS];
+  const slip = slips.find(({ factor }) => near(factor));
+  if (slip !== undefined) return { verdict: "usual mistake", text: `Not yet: ${slip.because}` };
+  const size = Math.abs(given) > Math.abs(answer) ? "large" : "small";
+  return {
+    verdict: "not right",
+    text: `Not yet: that is too ${size}.${hint === undefined ? "" : ` ${hint}`}`,
+  };
+}
+
+/** A learner's number [SI], or what to ask for. */
+function readAnswer(text: string, dimension: Dimension): number | string {
+  const plain = dimension === "count" && typeof text === "string"
+    ? text.replace(/\s*(times|×|x)\s*$/i, "")
+    : text;
+  try {
+    return readQuantity(plain, dimension);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    if (dimension === "count") return "A plain number, please, such as 4.";
+    const [fault] = error.faults;
+    return `A ${dimension} with its unit, please: the text ${fault?.wanted ?? ""}.`;
+  }
 }

@@ -16,9 +16,10 @@ export interface LiveStart {
  * without scripts, it stands still at its start.
  *
  * "resin-ratio" wants the settings `fibreDensity` and `resinDensity` [kg/m³]; "sandwich-span" the
- * catalogue rows `reinforcement`, `fibre`, `resin` and `core`, and the `width` of the strip [m].
+ * catalogue rows `reinforcement`, `fibre`, `resin` and `core`, and the `width` of the strip [m];
+ * "repeated-readings" two or three `readings` [m] and `what` they are of.
  *
- * @param name Which figure: "resin-ratio" or "sandwich-span".
+ * @param name Which figure: "resin-ratio", "sandwich-span" or "repeated-readings".
  * @param start Settings and starting values.
  * @returns A value for the last line of a notebook cell.
  * @throws {InputError} If there is no such figure, a value is for no slider or outside its range,
@@ -49,7 +50,7 @@ export function liveFigure(name: string, start: LiveStart): Displayed {
     check.within(control.label, value, { min: control.min, max: control.max });
   }
   const values = { ...startValues(model), ...given };
-  const { sentence, picture } = model.view(values, settings);
+  const { sentence, picture } = model.view(values, { settings, readings: {} });
   const data = (key: string, value: unknown): string =>
     ` data-${key}="${escapeHtml(JSON.stringify(value))}"`;
   return displayed({

@@ -9,6 +9,7 @@ const BOX = "border:0.15em solid;padding:0.5em 0.9em;margin:0.8em 0";
  * opens with it.
  *
  * @param sentence The answer, in plain words with its number and unit.
+ * @param style Whether a page keeps it folded, since its readers are to predict first.
  * @returns A value for the last line of a notebook cell.
  * @throws {InputError} If the sentence is not text, is blank or runs over several lines.
  *
@@ -21,16 +22,23 @@ const BOX = "border:0.15em solid;padding:0.5em 0.9em;margin:0.8em 0";
  * assertEquals(shown[consoleDisplay](), "Answer: Sole panel 3 holds 48 % resin by mass, 6 % more than it needed.");
  * ```
  */
-export function answer(sentence: string): Displayed {
+export function answer(
+  sentence: string,
+  style: {
+    /** True if a page shows it only when it is asked to. */
+    readonly folded?: boolean;
+  } = {},
+): Displayed {
   const check = checksForShowing("answer");
   textOf(check, "sentence", sentence);
+  const { folded = false } = objectOf(check, "style", style);
   if (/[\r\n]/.test(sentence)) check.refuse("sentence", sentence, "must stand on one line");
   return displayed({
     "text/plain": `Answer: ${sentence}`,
     "text/html": `<p class="answer" style="${BAR};font-size:1.15em"><strong>${
       proseHtml(sentence)
     }</strong></p>`,
-    [ANSWER_MIME]: { sentence },
+    [ANSWER_MIME]: folded ? { sentence, folded: true } : { sentence },
   });
 }
 

@@ -132,7 +132,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
   "m/N": [
     ["m/N", 1, 1],
     ["mm/N", 1, 1000],
-    ["mm/kN", 1, 1e6],
+    ["mm/kN", 1, 1e6, "um/N"],
     ["in/lbf", 508e8, 8896443230521],
   ],
   "1/m": [

@@ -1,6 +1,16 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
-import { type Exercise, exercise, judgeAnswer, jupyterDisplay } from "../../lib/notebook/mod.ts";
+import {
+  consoleDisplay,
+  type Exercise,
+  exercise,
+  folded,
+  judgeAnswer,
+  jupyterDisplay,
+  prediction,
+  table,
+  verdicts,
+} from "../../lib/notebook/mod.ts";
 
 const SPAN: Exercise = {
   question: "The beam bends 8 mm at 400 mm span. How far at 200 mm, by bending alone?",
@@ -70,4 +80,59 @@ Deno.test("an exercise that cannot be meant is refused", () => {
   assertThrows(() => judgeAnswer({ ...SPAN, answer: NaN }, "1 mm"), InputError, "answer");
   assertThrows(() => judgeAnswer({ ...SPAN, tolerance: 2 }, "1 mm"), InputError, "tolerance");
   assertThrows(() => exercise({ ...SPAN, question: " " }), InputError, "question");
+});
+
+Deno.test("slips of units are those of the kind that was asked for", () => {
+  const said = (dimension: Exercise["dimension"], answer: number, text: string): string =>
+    judgeAnswer({ ...SPAN, mistakes: [], dimension, answer }, text).text;
+  assert(said("ratio", 0.47, "47").includes("write the % sign"));
+  assert(said("bending compliance", 2.59e-6, "2.59 mm/N").includes("mm/kN for mm/N"));
+  assert(said("mass", 0.4, "400 kg").includes("g for kg"));
+  // 1 µm/N is 1e-6 m/N.
+  assert(said("bending compliance", 2.59e-6, "2.59 µm/N").startsWith("Right"));
+});
+
+Deno.test("a plain number may be said as times, and is asked for as a plain number", () => {
+  const times: Exercise = { ...SPAN, mistakes: [], dimension: "count", answer: 3.73 };
+  for (const text of ["3.7", "3.7 times", "3.7×", "3,7 x"]) {
+    assertEquals(judgeAnswer(times, text).verdict, "right", text);
+  }
+  assertEquals(judgeAnswer(times, "many").text, "A plain number, please, such as 4.");
+});
+
+Deno.test("a hint is given with a number that is none of the usual mistakes", () => {
+  const { text } = judgeAnswer({ ...SPAN, hint: "How often does the span go into it?" }, "3 mm");
+  assertEquals(text, "Not yet: that is too large. How often does the span go into it?");
+});
+
+Deno.test("a prediction is noted without a verdict, and judged beside what was written", () => {
+  const [right, wrong, none] = [
+    prediction(SPAN, "1 mm"),
+    prediction(SPAN, "4 mm"),
+    prediction(SPAN),
+  ];
+  assert(right[consoleDisplay]().endsWith("Noted: 1 mm. The verdict comes later."));
+  assert(!right[consoleDisplay]().includes("Right"));
+  assert(prediction(SPAN, "1 kg")[consoleDisplay]().includes("with its unit, please"));
+  assertEquals(verdicts([right, wrong, none])[consoleDisplay]().split("\n"), [
+    "Predicted and true",
+    `1. You wrote 1 mm. Right: 1 mm. ${SPAN.solution}`,
+    `2. You wrote 4 mm. Not yet: ${SPAN.mistakes![0]!.because}`,
+    "3. No prediction yet.",
+  ]);
+  const hostile = prediction(SPAN, `<img src=x onerror="alert(1)">`);
+  for (const shown of [hostile, verdicts([hostile])]) {
+    assert(!String(shown[jupyterDisplay]()["text/html"]).includes("<img"));
+  }
+  assertThrows(() => verdicts([]), InputError, "predictions");
+  assertThrows(() => verdicts([{} as never]), InputError, "answer");
+  assertThrows(() => prediction({ ...SPAN, solution: "" }), InputError, "solution");
+});
+
+Deno.test("a folded part keeps its text, and refuses what does not show itself", () => {
+  const shown = folded("For <later>", table([{ a: 1 }], { caption: "T", columns: [{ key: "a" }] }));
+  const html = String(shown[jupyterDisplay]()["text/html"]);
+  assert(html.startsWith('<details class="folded"><summary>For &lt;later&gt;</summary>'), html);
+  assert(html.includes("<table"));
+  assertThrows(() => folded("For later", {} as never), InputError, "must show itself");
 });

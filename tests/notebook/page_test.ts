@@ -239,7 +239,8 @@ Deno.test("a notebook without heading or answer has its file's name and no answe
 
 Deno.test("the index lists answers, and failures without a link; names are escaped", () => {
   const html = indexPage([
-    { name: "a b", title: "A <b>", answer: "It holds." },
+    { name: "a b", title: "A <b>", answer: { sentence: "It holds.", folded: false } },
+    { name: "lesson", title: "Lesson", answer: { sentence: "It bends.", folded: true } },
     { name: "bad", title: "Bad", failure: "code cell 3 (<x>): no" },
   ], "data/<p>");
   const { body } = dom(html);
@@ -247,10 +248,13 @@ Deno.test("the index lists answers, and failures without a link; names are escap
     [...body.querySelectorAll("a")].map((a) => [a.getAttribute("href"), a.textContent]),
     [
       ["a%20b.html", "A <b>"],
+      ["lesson.html", "Lesson"],
     ],
   );
   assert(body.textContent.includes("No answer: code cell 3 (<x>): no"));
   assert(body.textContent.includes("data/<p>"));
+  assert(body.textContent.includes("It holds."));
+  assert(!body.textContent.includes("It bends."), "a lesson's answer is not told beforehand");
 });
 
 Deno.test("text keeps the contrast of WCAG 2.2 AA (4.5 to 1) by day and by night", () => {

@@ -61,7 +61,7 @@ async function answers(folder: string, part: string): Promise<readonly string[]>
     timeLimit: 60_000,
     print: () => {},
   });
-  return entries.map(({ answer, failure }) => answer ?? `failed: ${failure}`);
+  return entries.map(({ answer, failure }) => answer?.sentence ?? `failed: ${failure}`);
 }
 
 /** Changes the cell of a column in the row that begins with a name. */

@@ -100,7 +100,7 @@ export function summary(run: FolderRun, result: FolderResult): string {
   for (const { name, title, answer, failure } of entries) {
     lines.push(`${title}`);
     if (failure !== undefined) lines.push(`  NO ANSWER: ${failure.split("\n")[0]}`);
-    else lines.push(`  ${answer ?? "(this notebook states no answer)"}`);
+    else lines.push(`  ${answer?.sentence ?? "(this notebook states no answer)"}`);
     if (run.out !== undefined && failure === undefined) lines.push(`  ${join(run.out, name)}.html`);
   }
   if (noIndex !== undefined) lines.push("", `NO INDEX: ${noIndex}`);

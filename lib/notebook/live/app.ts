@@ -1,10 +1,12 @@
 /**
- * Runs inside an exported page: gives each live figure its sliders and each exercise its box. It is bundled into the page,
- * so that it works from a file on disk; without it the still figure stays.
+ * Runs inside an exported page: gives each live figure its sliders and boxes, each exercise its
+ * box. It is bundled into the page, so that it works from a file on disk; without it the still
+ * figure stays.
  *
  * @module
  */
-import type { LiveControl, LiveModel } from "./live_model.ts";
+import { readQuantity } from "../../quantity/mod.ts";
+import type { LiveControl, LiveModel, LiveReading } from "./live_model.ts";
 import { enlivenExercises } from "./exercises.ts";
 import { liveModels } from "./models.ts";
 
@@ -23,8 +25,9 @@ function enliven(place: HTMLElement, model: LiveModel): void {
   // Read out when it has settled, not at each step of a slider.
   sentence.setAttribute("aria-live", "polite");
   const values: Record<string, number> = {};
+  const readings: Record<string, number | undefined> = {};
   const show = (): void => {
-    const view = model.view(values, settings);
+    const view = model.view(values, { settings, readings });
     sentence.textContent = view.sentence;
     figure.querySelector("svg")?.replaceWith(view.picture);
     const finding = figure.querySelector(".finding");
@@ -36,6 +39,7 @@ function enliven(place: HTMLElement, model: LiveModel): void {
     values[control.name] = start[control.name] ?? control.value;
     sliders.append(slider(control, values, show));
   }
+  for (const reading of model.readings) sliders.append(readingBox(reading, readings, show));
   place.insertBefore(sliders, place.firstChild);
   show();
 }
@@ -63,5 +67,31 @@ function slider(
   });
   tell();
   row.append(text, input, output);
+  return row;
+}
+
+/** A box for a reading of the learner's own; what cannot be read is said beside it. */
+function readingBox(
+  { name, label, dimension }: LiveReading,
+  readings: Record<string, number | undefined>,
+  onEntry: () => void,
+): HTMLElement {
+  const row = document.createElement("label");
+  const text = document.createElement("span");
+  text.textContent = label;
+  const input = document.createElement("input");
+  Object.assign(input, { type: "text", autocomplete: "off", spellcheck: false });
+  const told = document.createElement("output");
+  input.addEventListener("change", () => {
+    readings[name] = undefined;
+    told.textContent = "";
+    try {
+      if (input.value.trim() !== "") readings[name] = readQuantity(input.value, dimension);
+    } catch {
+      told.textContent = "with its unit, please";
+    }
+    onEntry();
+  });
+  row.append(text, input, told);
   return row;
 }

@@ -1,3 +1,5 @@
+import type { Dimension } from "../../quantity/mod.ts";
+
 /** A slider of a live figure; its values are in the unit that the label shows. */
 export interface LiveControl {
   /** Name under which the model gets its value. */
@@ -16,6 +18,16 @@ export interface LiveControl {
   readonly value: number;
 }
 
+/** A reading that the learner puts in, as text with its unit. */
+export interface LiveReading {
+  /** Name under which the model gets it, in SI. */
+  readonly name: string;
+  /** What was read, for the learner. */
+  readonly label: string;
+  /** What kind of quantity it is. */
+  readonly dimension: Dimension;
+}
+
 /** What a live figure shows for one set of values. */
 export interface LiveView {
   /** The answer in one sentence. */
@@ -30,10 +42,17 @@ export interface LiveModel {
   readonly name: string;
   /** The sliders, in order. */
   readonly controls: readonly LiveControl[];
-  /** Sentence and picture for values of the sliders, from the settings of the page. */
+  /** The learner's own readings, to stand beside the figure's. */
+  readonly readings: readonly LiveReading[];
+  /** Sentence and picture for values of the sliders. */
   readonly view: (
     values: Readonly<Record<string, number>>,
-    settings: Readonly<Record<string, unknown>>,
+    page: {
+      /** What the page sets, such as its materials. */
+      readonly settings: Readonly<Record<string, unknown>>;
+      /** The readings that were put in [SI]. */
+      readonly readings: Readonly<Record<string, number | undefined>>;
+    },
   ) => LiveView;
 }
 

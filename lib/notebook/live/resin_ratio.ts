@@ -35,7 +35,11 @@ export const resinRatioModel: LiveModel = {
       value: 0.5,
     },
   ],
-  view(values, settings): LiveView {
+  readings: [
+    { name: "cloth", label: "Your cloth, dry", dimension: "mass" },
+    { name: "part", label: "Your part without core", dimension: "mass" },
+  ],
+  view(values, { settings, readings }): LiveView {
     const { fibreDensity, resinDensity } = settings as unknown as ResinRatioSettings;
     const densities = { fibreDensity, resinDensity };
     const content = values.content! / 100;
@@ -57,6 +61,7 @@ export const resinRatioModel: LiveModel = {
       (spare > 0
         ? `${(1000 * spare).toFixed(0)} g more than the middle of usual hand lay-up.`
         : "no more than the middle of usual hand lay-up.");
+    const own = ownContent(readings);
     const shares = Array.from({ length: 46 }, (_, i) => 0.25 + 0.01 * i);
     const picture = linesFigure({
       lines: [
@@ -66,11 +71,30 @@ export const resinRatioModel: LiveModel = {
       x: { name: "resin content by mass", unit: PERCENT },
       y: { name: "mass per area", unit: { symbol: "g/m²", perSI: 1000 }, fromZero: true },
       xMarks: [{ value: dry(high), label: "usual, dry" }, { value: dry(low), label: "usual, wet" }],
-      spots: [{ x: content, y: massAt(content), label: "this part" }],
+      spots: [
+        { x: content, y: massAt(content), label: "these sliders" },
+        ...own.spots.map((x) => ({ x, y: massAt(x), label: "yours" })),
+      ],
     }, {
       title: "The cloth stays the same: past just wet, resin only adds weight",
       description: sentence,
     });
-    return { sentence, picture };
+    return { sentence: sentence + own.sentence, picture };
   },
 };
+
+/** What the learner's two weighings say. */
+function ownContent(
+  { cloth, part }: Readonly<Record<string, number | undefined>>,
+): { readonly spots: readonly number[]; readonly sentence: string } {
+  if (cloth === undefined || part === undefined) return { spots: [], sentence: "" };
+  const content = 1 - cloth / part;
+  if (!(cloth > 0 && content > 0)) {
+    return { spots: [], sentence: " Yours: the part must weigh more than its cloth." };
+  }
+  const told = `${(100 * content).toFixed(0)} % resin by mass`;
+  // Outside the figure a point would not be seen.
+  return content < 0.25 || content > 0.7
+    ? { spots: [], sentence: ` Yours has ${told}, outside this figure: weigh again.` }
+    : { spots: [content], sentence: ` Yours has ${told}.` };
+}

@@ -14,6 +14,9 @@ interface SandwichSpanSettings {
   readonly width: number;
 }
 
+/** Largest bend, as a share of the span, for which small-deflection theory is a fair guide [1]. */
+const LARGEST = 0.1;
+
 const MM = { symbol: "mm", perSI: 1000 };
 
 /** How far a sandwich strip between two bearers bends under a load in its middle. */
@@ -21,12 +24,13 @@ export const sandwichSpanModel: LiveModel = {
   name: "sandwich-span",
   controls: [
     { name: "span", label: "Span", unit: "mm", min: 100, max: 1000, step: 10, value: 400 },
-    { name: "load", label: "Load", unit: "N", min: 50, max: 2000, step: 10, value: 800 },
+    { name: "load", label: "Load", unit: "N", min: 10, max: 300, step: 5, value: 100 },
     { name: "core", label: "Core thickness", unit: "mm", min: 3, max: 30, step: 0.5, value: 10 },
     { name: "plies", label: "Plies on each face", unit: "", min: 1, max: 6, step: 1, value: 2 },
     { name: "fibre", label: "Fibre by volume", unit: "%", min: 25, max: 60, step: 1, value: 40 },
   ],
-  view(values, settings): LiveView {
+  readings: [{ name: "bend", label: "Yours bends, at this span and load", dimension: "length" }],
+  view(values, { settings, readings: { bend } }): LiveView {
     const { core, width, ...cloth } = settings as unknown as SandwichSpanSettings;
     const { lamina, thickness } = curedPly({ ...cloth, fibreVolumeFraction: values.fibre! / 100 });
     const face: Stack = Array.from(
@@ -42,7 +46,11 @@ export const sandwichSpanModel: LiveModel = {
     const here = at(values.span! / 1000);
     const total = here.bending + here.shear;
     const sentence = `The strip bends ${(1000 * total).toFixed(1)} mm, ` +
-      `${(100 * here.shear / total).toFixed(0)} % of it by shear of the core.`;
+      `${(100 * here.shear / total).toFixed(0)} % of it by shear of the core.` +
+      (total > LARGEST * values.span! / 1000
+        ? " That is too far for this calculation: a real strip stiffens, or breaks."
+        : "") +
+      (bend === undefined ? "" : besideOwn(bend, total));
     const spans = Array.from({ length: 37 }, (_, i) => 0.1 + 0.025 * i);
     const line = (label: string, of: (span: number) => number): Line => ({
       label,
@@ -50,16 +58,28 @@ export const sandwichSpanModel: LiveModel = {
     });
     const picture = linesFigure({
       lines: [
-        line("both", (span) => at(span).bending + at(span).shear),
-        line("shear", (span) => at(span).shear),
+        line("all of it", (span) => at(span).bending + at(span).shear),
+        line("by shear", (span) => at(span).shear),
       ],
       x: { name: "span", unit: MM },
       y: { name: "deflection", unit: MM, fromZero: true },
-      spots: [{ x: values.span! / 1000, y: total, label: "this strip" }],
+      spots: [
+        { x: values.span! / 1000, y: total, label: "predicted" },
+        ...(bend === undefined ? [] : [{ x: values.span! / 1000, y: bend, label: "yours" }]),
+      ],
     }, {
-      title: "Bending grows with the cube of the span, shear with the span",
+      title: "The longer the span, the less of its bend is shear of the core",
       description: sentence,
     });
     return { sentence, picture };
   },
 };
+
+/** The learner's own bend beside the predicted one. */
+function besideOwn(bend: number, predicted: number): string {
+  const off = 100 * (bend / predicted - 1);
+  const told = Math.abs(off) < 0.5
+    ? "as predicted"
+    : `${Math.abs(off).toFixed(0)} % ${off > 0 ? "more" : "less"} than predicted`;
+  return ` Yours bends ${(1000 * bend).toFixed(1)} mm, ${told}.`;
+}

@@ -96,7 +96,7 @@ export function cleanHtml(html: string): string {
       ...forTags(MATH_TAGS, MATH_ATTRIBUTES),
       "*": ["class", "id", "role", "aria-*", "title", "lang", "dir"],
       a: ["href"],
-      div: ["data-live", "data-settings", "data-values", "data-exercise"],
+      div: ["data-live", "data-settings", "data-values", "data-exercise", "data-verdicts"],
       use: [...SVG_ATTRIBUTES, "href"],
       img: ["src", "alt", "width", "height"],
       th: ["scope", "colspan", "rowspan", "headers"],

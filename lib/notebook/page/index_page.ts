@@ -1,5 +1,5 @@
 import { escapeHtml, proseHtml } from "../_html.ts";
-import { partName } from "./notebook_page.ts";
+import { type Answer, partName } from "./notebook_page.ts";
 import { pageFrame } from "./page_frame.ts";
 
 /** One notebook's line on the index. */
@@ -8,8 +8,8 @@ export interface IndexEntry {
   readonly name: string;
   /** Its title. */
   readonly title: string;
-  /** Its answer in one sentence, if it gave one. */
-  readonly answer?: string;
+  /** Its answer, if it gave one. */
+  readonly answer?: Answer;
   /** Why there is no page, if there is none. */
   readonly failure?: string;
 }
@@ -22,9 +22,9 @@ export function indexPage(entries: readonly IndexEntry[], part?: string): string
         escapeHtml(failure)
       }</p>\n</li>`;
     }
-    const sentence = answer === undefined
+    const sentence = answer === undefined || answer.folded
       ? ""
-      : `\n<p class="answer"><strong>${proseHtml(answer)}</strong></p>`;
+      : `\n<p class="answer"><strong>${proseHtml(answer.sentence)}</strong></p>`;
     return `<li>\n<h2><a href="${escapeHtml(encodeURIComponent(name))}.html">${
       escapeHtml(title)
     }</a></h2>${sentence}\n</li>`;

@@ -9,13 +9,21 @@ import { type MarkdownRenderer, markdownRenderer } from "./render_markdown.ts";
 import { pageFrame } from "./page_frame.ts";
 import { framedTables } from "./tables.ts";
 
-/** The one sentence that a notebook answers with, or undefined if it has none. */
-export function answerOf(notebook: Notebook): string | undefined {
+/** What a notebook answers with. */
+export interface Answer {
+  /** The answer in one sentence. */
+  readonly sentence: string;
+  /** True where readers are to predict before they see it. */
+  readonly folded: boolean;
+}
+
+/** What a notebook answers with, or undefined if it has no answer. */
+export function answerOf(notebook: Notebook): Answer | undefined {
   for (const { outputs = [] } of notebook.cells) {
     for (const output of outputs) {
-      const sentence = isAnswer(output) &&
-        (output.data[ANSWER_MIME] as { sentence?: unknown }).sentence;
-      if (typeof sentence === "string") return sentence;
+      if (!isAnswer(output)) continue;
+      const { sentence, folded } = output.data[ANSWER_MIME] as Record<string, unknown>;
+      if (typeof sentence === "string") return { sentence, folded: folded === true };
     }
   }
   return undefined;
@@ -53,7 +61,7 @@ export function notebookPage(notebook: Notebook, name: string): string {
     `<header>
 <p class="home"><a href="index.html">All answers</a></p>
 <h1>${heading?.html ?? escapeHtml(title)}</h1>
-${answer === undefined ? "" : `<p class="answer"><strong>${proseHtml(answer)}</strong></p>\n`}${
+${answer === undefined ? "" : answerHtml(answer)}${
       part === undefined
         ? ""
         : `<p class="soft">Part folder: <code>${escapeHtml(partName(part))}</code></p>\n`
@@ -65,6 +73,13 @@ ${body}</main>
 safety sheet, local codes, event rules and licensed practice come first.</p>
 </footer>`,
   );
+}
+
+function answerHtml({ sentence, folded }: Answer): string {
+  const shown = `<p class="answer"><strong>${proseHtml(sentence)}</strong></p>\n`;
+  return folded
+    ? `<details class="folded"><summary>The answer, for afterwards</summary>\n${shown}</details>\n`
+    : shown;
 }
 
 /** A part folder as it is called from the project's folder. */

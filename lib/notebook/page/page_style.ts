@@ -68,15 +68,18 @@ pre { overflow-x: auto; margin: .6rem 0; padding: .6rem .8rem; background: var(-
 :not(pre) > code { overflow-wrap: anywhere; }
 details.code { margin: .4rem 0; }
 details.code summary { color: var(--soft); font-size: .85rem; cursor: pointer; width: max-content; max-width: 100%; }
+details.folded { margin: 0 0 1rem; }
+details.folded > summary { cursor: pointer; width: max-content; max-width: 100%; padding: .3rem 0; color: var(--mark); }
 .live { margin: 1rem 0; padding: .4rem 1rem; border: 1px solid var(--line); }
 .live-answer { font-weight: 600; min-height: 3.1em; }
 .sliders label { display: grid; grid-template-columns: 12rem minmax(6rem, 1fr) 6rem; gap: .8rem; align-items: center; padding: .2rem 0; }
 .sliders input { width: 100%; accent-color: var(--mark); min-height: 1.8rem; }
+.sliders input[type="text"], .exercise input { font: inherit; color: inherit; background: var(--card); border: 1px solid var(--soft); padding: .2rem .5rem; }
 .sliders output { font-variant-numeric: tabular-nums; }
-.exercise { margin: 1rem 0; padding: .4rem 1rem; border-left: .25rem solid var(--mark); }
+.exercise, .verdicts { margin: 1rem 0; padding: .4rem 1rem; border-left: .25rem solid var(--mark); }
 .exercise form { display: flex; flex-wrap: wrap; gap: .5rem; align-items: end; }
-.exercise input { font: inherit; color: inherit; background: var(--card); border: 1px solid var(--soft); padding: .2rem .5rem; width: 10rem; }
-.exercise button { font: inherit; color: var(--paper); background: var(--mark); border: 0; padding: .3rem .9rem; }
+.exercise input { width: 10rem; }
+.exercise button, .verdicts button { font: inherit; color: var(--paper); background: var(--mark); border: 0; padding: .3rem .9rem; }
 footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line); color: var(--soft); font-size: .9rem; }
 .notebooks { list-style: none; padding: 0; }
 .notebooks > li { margin: 0 0 1.4rem; }
@@ -106,7 +109,7 @@ footer { margin-top: 3rem; padding-top: .6rem; border-top: 1px solid var(--line)
 @media print {
   @page { size: A4; margin: 12mm 14mm; }
   body { max-width: none; padding: 0; font-size: 8.5pt; line-height: 1.33; background: none; }
-  nav, .home, details.code, .sliders, .exercise form { display: none; }
+  nav, .home, details.code, .sliders, .exercise form, .verdicts button { display: none; }
   .answer, .caution { background: none; }
   a { color: inherit; text-decoration: none; }
   .scroll, pre, .katex:has(> math[display="block"]) { overflow: visible; }
