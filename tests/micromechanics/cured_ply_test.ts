@@ -99,6 +99,9 @@ Deno.test("strengths by netting are hand figures, both ways of an unbalanced clo
   const mat = curedPly(as({ form: "mat", weave: "none" })).lamina.strengths!;
   assertClose(mat.Xt / 1e6, 0.375 * 0.4 * 1700 * 0.8, { relative: 1e-12 });
   assertEquals([mat.Yt, mat.Yc], [mat.Xt, mat.Xc]);
+  // Shear pulls and pushes strands at ±45°: half of the weaker, the push of 132 MPa; as long as that
+  // is above the resin between crowded fibres, 45 MPa at most.
+  assertClose(mat.S / 1e6, 0.375 * 0.4 * 1100 * 0.8 / 2, { relative: 1e-12 });
 });
 
 Deno.test("crimp costs: plain is softer and weaker than twill, twill than satin, that than stitched", () => {

@@ -34,6 +34,28 @@ Deno.test("a blank along the roll, across it and on the bias", () => {
     { relative: 1e-13 },
   );
   assertClose(bias.area, 0.4576, { relative: 1e-14 });
+  // Quarter turns leave no rounding, however often.
+  for (const angleDeg of [180, 360, -180, 90, 270, -90, 450]) {
+    const [blank] = blankOf({ ...piece, angleDeg }, roll);
+    const { length, width, corners } = blank!;
+    const upright = angleDeg % 180 === 0 ? along : across;
+    assertEquals([length, width], [upright.length, upright.width], `${angleDeg}°`);
+    assertClose(outlineMeasures(corners).area, 0.4576, { relative: 1e-14 });
+    assertClose(outlineMeasures(corners).perimeter, 2.96, { relative: 1e-14 });
+  }
+});
+
+Deno.test("in a balanced cloth each piece may lie its own way", () => {
+  // Both lie 0.9 m across a roll of 1 m only if one is turned and the other is not: 0.3 + 0.3 m of it;
+  // all as given or all turned it is 0.9 + 0.3 m.
+  const strip = { name: "strip", angleDeg: 0, trim: 0, count: 1 };
+  const pieces = [
+    { ...strip, shape: { length: 0.9, width: 0.3 } },
+    { ...strip, shape: { length: 0.3, width: 0.9 } },
+  ];
+  const cloth = { name: "twill", rollWidth: 1, arealWeight: 0.2, joinOverlap: 0.05, pieces };
+  assertClose(cutFromRoll({ ...cloth, balanced: true }).rollLength, 0.6, { relative: 1e-14 });
+  assertClose(cutFromRoll({ ...cloth, balanced: false }).rollLength, 1.2, { relative: 1e-14 });
 });
 
 Deno.test("the corners of a blank span it and have the piece's area", () => {
