@@ -104,6 +104,23 @@ Deno.test("strengths by netting are hand figures, both ways of an unbalanced clo
   assertClose(mat.S / 1e6, 0.375 * 0.4 * 1100 * 0.8 / 2, { relative: 1e-12 });
 });
 
+Deno.test("shear strength: the resin between crowded fibres, by hand and in every ply", () => {
+  // Chamis: S = Sm [1 − (√Vf − Vf)(1 − Gm/Gf)], Gm = 3.2/2.7 GPa, Gf = 72/2.4 = 30 GPa; at Vf 0.25
+  // the crowding is 0.25, at 0.4 it is √0.4 − 0.4.
+  const soft = 1 - 3.2 / 2.7 / 30;
+  const { tension, compression, shear } = transverseStrengthsCrowded({
+    ...recipe,
+    fibreVolumeFraction: 0.25,
+  });
+  assertClose(shear / 1e6, 45 * (1 - 0.25 * soft), { relative: 1e-12 });
+  assertClose(tension / 1e6, 68 * (1 - 0.25 * (1 - 3.2 / 72)), { relative: 1e-12 });
+  assertClose(compression / 1e6, 100 * (1 - 0.25 * (1 - 3.2 / 72)), { relative: 1e-12 });
+  const expected = 45 * (1 - (Math.sqrt(0.4) - 0.4) * soft);
+  for (const one of [recipe, as({ form: "unidirectional", weave: "none", warpShare: 1 })]) {
+    assertClose(curedPly(one).lamina.strengths!.S / 1e6, expected, { relative: 1e-12 });
+  }
+});
+
 Deno.test("crimp costs: plain is softer and weaker than twill, twill than satin, that than stitched", () => {
   const stiffness = [
     as({ weave: "plain" }),
@@ -149,6 +166,14 @@ Deno.test("the working repeats the ply's own figures, and each step names its so
       assert(source.includes(table), source);
     }
   }
+});
+
+Deno.test("the working of an unbalanced cloth gives warp and weft their shares", () => {
+  const { working } = curedPly(as({ warpShare: 0.7 }));
+  const formula = (symbol: string) =>
+    working.find(({ result }) => result.symbol === symbol)!.formula;
+  assertEquals(formula("E_1"), "E_1 \\approx 0.7\\,E_1' + 0.3\\,E_2'");
+  assertEquals(formula("E_2"), "E_2 \\approx 0.3\\,E_1' + 0.7\\,E_2'");
 });
 
 Deno.test("swelling and expansion reach the ply, alike both ways of a balanced cloth", () => {

@@ -1,4 +1,4 @@
-import { assertEquals, assertThrows } from "@std/assert";
+import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
 import {
   crossedLamina,
@@ -190,6 +190,11 @@ Deno.test("a ply of which the swelling is known one way only gives a cloth and a
       assertEquals([lamina.beta1, lamina.beta2], [undefined, undefined]);
       assertClose(lamina.alpha1, lamina.alpha2, TIGHT);
     }
+  }
+  // √(40/10) = 2 is the largest Poisson ratio that an elastic ply can have.
+  assert(crossedLamina({ ...ply, nu12: 1.99 }, 0.5).E1 > 0);
+  for (const nu12 of [2.01, -2.01]) {
+    assertThrows(() => crossedLamina({ ...ply, nu12 }, 0.5), InputError, "1 - nu12² E2/E1");
   }
   for (const name of ["alpha1", "alpha2", "beta1", "beta2"]) {
     const spoilt = { ...ply, [name]: NaN };
