@@ -146,8 +146,8 @@ Deno.test("resin below nothing is a mistake where the uncertainty does not reach
 Deno.test("the fractions are given as long as the laminate is more than half its fibre", () => {
   // Resin −m of 0.4 kg or −V of half the glass (0.15625 L × 1150 = 0.17969 kg) is the limit.
   const at = (resin: number): PartWeighing => ({
-    ...partAt(0.4, { coreMass: exact(0.1), otherMass: exact(0.05) }),
-    partMass: exact(CLOTH + 0.15 + resin),
+    ...partAt(0.4, { coreMass: exact(0.1), otherMass: exact(0.05), coreUptake: exact(0.08) }),
+    partMass: exact(CLOTH + 0.1 + 0.05 + 0.08 + resin),
   });
   assertClose(weighPart(at(-0.179)).fibreMassFraction!.value, CLOTH / (CLOTH - 0.179), {
     relative: 1e-12,

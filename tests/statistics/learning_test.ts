@@ -15,6 +15,16 @@ import {
 } from "@laminate/notebooks/statistics";
 import { assertClose } from "../close.ts";
 
+Deno.test("noncentral t seen from the other side is the other tail, far from its middle too", () => {
+  for (const [dof, shift] of [[2, 5], [10, 5], [29, 12], [4, -3]] as const) {
+    for (const p of [0.001, 0.01, 0.2, 0.9, 0.999]) {
+      const t = noncentralTQuantile(p, { dof, shift });
+      assertClose(noncentralTProbability(t, { dof, shift }), p, { relative: 1e-9 });
+      assertClose(noncentralTQuantile(1 - p, { dof, shift: -shift }), -t, { relative: 1e-8 });
+    }
+  }
+});
+
 Deno.test("the spread from group to group: its posterior by sums over a fine grid", () => {
   // Eight coaching programmes (D. B. Rubin 1981, in Gelman and others, Bayesian Data Analysis, 5.5,
   // from memory), and four groups that differ. Independent program: p(τ) ∝ √V Π vi^−½
