@@ -101,6 +101,22 @@ Deno.test("a panel's budget is that of products and quotients", () => {
   assertEquals(Vf.budget[0]?.name, "thickness");
 });
 
+Deno.test("a panel weighed and measured: every fraction by hand", () => {
+  // 1.7 kg over a litre, 1 kg of it glass of 2500: 0.4 L; 0.7 kg resin of 1250: 0.56 L; 0.04 L is air.
+  const contents = panelWeighing({
+    mass: 1.7,
+    massFibre: 1,
+    area: 0.5,
+    thickness: 2e-3,
+    fibreDensity: 2500,
+    resinDensity: 1250,
+  });
+  assertClose(contents.density, 1700, TIGHT);
+  assertClose(contents.fibreMassFraction, 1 / 1.7, TIGHT);
+  assertClose([contents.fibreVolumeFraction, contents.resinVolumeFraction], [0.4, 0.56], TIGHT);
+  assertClose(contents.voidFraction, 0.04, { relative: 1e-11 });
+});
+
 Deno.test("thickness and two-mass forms agree with the plain mass balance", () => {
   const exact = (value: number) => ({ value, u: 0 });
   const byThickness = uncertainThicknessContents({
