@@ -113,13 +113,16 @@ interface Slip {
 }
 
 const OUNCE = 28.349523125;
+const POUND = 0.45359237;
 const UNIT_SLIPS: readonly Slip[] = ["part mass", "core mass", "dry cloth mass"].flatMap((
   input,
 ) => [
   { says: `${input} was read in ounces and written as grams`, input, factor: OUNCE },
   { says: `${input} was read in grams and written as ounces`, input, factor: 1 / OUNCE },
-  { says: `${input} was read in pounds and written as kilograms`, input, factor: 0.45359237 },
-  { says: `${input} was read in kilograms and written as pounds`, input, factor: 1 / 0.45359237 },
+  { says: `${input} was read in pounds and written as kilograms`, input, factor: POUND },
+  { says: `${input} was read in kilograms and written as pounds`, input, factor: 1 / POUND },
+  { says: `${input} was read in pounds and written as grams`, input, factor: 1000 * POUND },
+  { says: `${input} was read in grams and written as pounds`, input, factor: 0.001 / POUND },
   { says: `${input} has its decimal point one place too far right`, input, factor: 0.1 },
   { says: `${input} has its decimal point one place too far left`, input, factor: 10 },
 ]).concat([

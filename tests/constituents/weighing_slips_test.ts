@@ -40,6 +40,8 @@ const SLIPS: readonly (readonly [string, number])[] = [
   ["was read in grams and written as ounces", OUNCE],
   ["was read in pounds and written as kilograms", 1 / 0.45359237],
   ["was read in kilograms and written as pounds", 0.45359237],
+  ["was read in pounds and written as grams", 1 / 453.59237],
+  ["was read in grams and written as pounds", 453.59237],
   ["has its decimal point one place too far right", 10],
   ["has its decimal point one place too far left", 0.1],
 ];
@@ -51,7 +53,7 @@ Deno.test("the honest weighing is believed", () => {
 
 Deno.test("units and decimal point of each mass: the slip is named, and not its opposite", () => {
   // Less cloth than trim is refused before: almost no trim here.
-  const hardlyTrimmed = { ...dry, dryClothMass: exact(0.401), trimmedClothMass: exact(0.001) };
+  const hardlyTrimmed = { ...dry, dryClothMass: exact(0.4001), trimmedClothMass: exact(1e-4) };
   const masses = [
     ["part mass", "partMass", dry],
     ["core mass", "coreMass", dry],
