@@ -109,8 +109,10 @@ export interface BoltedReserve {
   readonly reserve: number;
   /** What gives first. */
   readonly mode: BoltedMode;
-  /** Strength over stress for each way of failing [1]. */
+  /** Strength over stress for each way of failing; shear-out from the rim of the hole [1]. */
   readonly reserves: Readonly<Record<BoltedMode, number>>;
+  /** Shear-out from the centre of the hole, the milder form, for comparison only [1]. */
+  readonly shearOutFromCentre: number;
   /** Holds from a reserve of 1 on, fails below. */
   readonly verdict: Verdict;
   /** What is doubtful about it. */
@@ -120,7 +122,7 @@ export interface BoltedReserve {
 /**
  * Strength over stress of a row of bolts, for each way in which it can give.
  *
- * Formula: R = strength/stress; shear-out with e from the centre of the hole
+ * Formula: R = strength/stress; shear-out with e − d_hole/2, from the rim of the hole
  *
  * Range: load above 0. A laminate should give by bearing first: that is slow and can be seen.
  *
@@ -149,15 +151,12 @@ export function boltedReserve(row: BoltRow, strengths: BoltedStrengths): BoltedR
   const stresses = boltStresses(row);
   check.positive("load", row.load, "N");
   check.object("strengths", strengths);
-  const ratio = (mode: BoltedMode): number =>
-    check.result(
-      "reserve",
-      check.positive(`${mode} strength`, strengths[mode], "Pa") / stresses[mode],
-    );
+  const ratio = (mode: BoltedMode, stress: number): number =>
+    check.result("reserve", check.positive(`${mode} strength`, strengths[mode], "Pa") / stress);
   const reserves = {
-    bearing: ratio("bearing"),
-    netTension: ratio("netTension"),
-    shearOut: ratio("shearOut"),
+    bearing: ratio("bearing", stresses.bearing),
+    netTension: ratio("netTension", stresses.netTension),
+    shearOut: ratio("shearOut", stresses.shearOutFromRim),
   };
   let mode: BoltedMode = "bearing";
   if (reserves.netTension < reserves[mode]) mode = "netTension";
@@ -167,6 +166,7 @@ export function boltedReserve(row: BoltRow, strengths: BoltedStrengths): BoltedR
     reserve,
     mode,
     reserves,
+    shearOutFromCentre: ratio("shearOut", stresses.shearOut),
     verdict: reserve >= 1 ? "holds" : "fails",
     notes: mode === "bearing"
       ? []

@@ -38,6 +38,10 @@ export interface BondStress {
   readonly peakPeel?: number;
 }
 
+/** What a good bond does not mend. */
+const OWN_PEEL =
+  "Only the adhesive is judged: a laminate may peel apart inside, under its first ply, before that.";
+
 /** How much a bond has in hand. */
 export interface BondReserve {
   /** What is left of the printed strength [1]. */
@@ -58,7 +62,8 @@ export interface BondReserve {
  * Formula: R = S Π factor/τ_peak, and the same in peel
  *
  * Range: elastic peaks against strength: safe for a brittle adhesive, too careful for a tough one.
- * Shear alone never says that a single lap holds: laps fail by peel.
+ * Shear alone never says that a single lap holds: laps fail by peel. The laminate's own strength
+ * across its plies is not judged; of a hand-laid laminate it is often below the adhesive's.
  *
  * Source: definition.
  *
@@ -92,9 +97,12 @@ export function bondReserve(adhesive: Adhesive, stress: BondStress): BondReserve
     knockDown *= check.positive(`knock-down for ${reason}`, check.fraction(reason, factor));
   }
   const shearReserve = check.result("reserve", shearStrength * knockDown / peakShear);
-  const notes = knockDowns.length === 0
-    ? ["No knock-down: this is the strength of a laboratory coupon."]
-    : [];
+  const notes = [
+    ...(knockDowns.length === 0
+      ? ["No knock-down: this is the strength of a laboratory coupon."]
+      : []),
+    OWN_PEEL,
+  ];
   if (peelStrength === undefined || peakPeel === undefined) {
     return {
       knockDown,

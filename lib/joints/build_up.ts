@@ -19,6 +19,9 @@ export const USUAL_PLIES: Readonly<Record<BuildUpPlace, number>> = {
   "bolted bracket": 7,
 };
 
+/** Areal weight of the cloth that `USUAL_PLIES` counts in; common practice, no source [kg/m²]. */
+export const USUAL_PLY_WEIGHT = 0.2;
+
 /** A row of bolts for which the plies are wanted. */
 export interface BuildUpTask {
   /** Load on the whole row, its factors included [N]. */
@@ -41,6 +44,8 @@ export interface BuildUpTask {
   readonly pliesThere: number;
   /** Place, for a comparison with what is usual. */
   readonly place?: BuildUpPlace;
+  /** Areal weight of the cloth of a ply, to be given with the place [kg/m²]. */
+  readonly plyArealWeight?: number;
 }
 
 /** Plies that a row of bolts needs. */
@@ -60,8 +65,9 @@ export interface BuildUp {
 /**
  * Plies to lay around bolt holes so that the skins carry the load.
  *
- * Formula: t = P/(n d F_bearing), P/((w − n d_hole) F_tension), P/(2 n e F_shear); plies = the
- * largest over the ply's thickness, rounded up
+ * Formula: t = P/(n d F_bearing), P/((w − n d_hole) F_tension), P/(2 n (e − d_hole/2) F_shear);
+ * plies = the largest over the ply's thickness, rounded up; compared with what is usual by the areal
+ * weight of all plies
  *
  * Range: skins share the load equally; a bolt loaded from one side alone (no spacer or insert)
  * loads the near skin only: then count the plies of that skin.
@@ -91,16 +97,17 @@ export function buildUpPlies(task: BuildUpTask): BuildUp {
   check.count("plies there", task.pliesThere);
   if (task.place !== undefined) {
     check.oneOf("place", task.place, Object.keys(USUAL_PLIES) as BuildUpPlace[]);
+    check.positive("areal weight of a ply", task.plyArealWeight as number, "kg/m²");
   }
   // Stresses are inversely proportional to the thickness, so those of a ply give what is wanted.
   const onOnePly = boltStresses({ ...task, thickness: task.plyThickness });
   check.object("strengths", task.strengths);
-  const pliesFor = (mode: BoltedMode): number =>
-    onOnePly[mode] / check.positive(`${mode} strength`, task.strengths[mode], "Pa");
+  const pliesFor = (mode: BoltedMode, stress: number): number =>
+    stress / check.positive(`${mode} strength`, task.strengths[mode], "Pa");
   const exact = {
-    bearing: pliesFor("bearing"),
-    netTension: pliesFor("netTension"),
-    shearOut: pliesFor("shearOut"),
+    bearing: pliesFor("bearing", onOnePly.bearing),
+    netTension: pliesFor("netTension", onOnePly.netTension),
+    shearOut: pliesFor("shearOut", onOnePly.shearOutFromRim),
   };
   let mode: BoltedMode = "bearing";
   if (exact.netTension > exact[mode]) mode = "netTension";
@@ -116,15 +123,22 @@ export function buildUpPlies(task: BuildUpTask): BuildUp {
       netTension: exact.netTension * task.plyThickness,
       shearOut: exact.shearOut * task.plyThickness,
     },
-    notes: buildUpNotes(Math.max(plies, task.pliesThere), task.place),
+    notes: buildUpNotes(Math.max(plies, task.pliesThere), task),
   };
 }
 
-function buildUpNotes(plies: number, place: BuildUpPlace | undefined): readonly string[] {
+/** Says so where the cloth is lighter than usual; plies of another cloth count by their weight. */
+function buildUpNotes(
+  plies: number,
+  { place, plyArealWeight = 0 }: BuildUpTask,
+): readonly string[] {
   if (place === undefined) return [];
   const usual = 2 * USUAL_PLIES[place];
-  return plies >= usual ? [] : [
-    `${plies} plies on both sides together are fewer than the ${usual} that are usual at a ` +
-    `${place} (common practice, no source): the figures may miss peel, impact or a bad hole.`,
+  const inGrams = (weight: number): string => `${Math.round(1000 * weight)} g/m²`;
+  // A hair below the usual weight is rounding, not a ply too few.
+  return plies * plyArealWeight >= usual * USUAL_PLY_WEIGHT * (1 - 1e-12) ? [] : [
+    `${plies} plies of ${inGrams(plyArealWeight)} on both sides together are less than the ` +
+    `${usual} of ${inGrams(USUAL_PLY_WEIGHT)} that are usual at a ${place} (common practice, no ` +
+    "source): the figures may miss peel, impact or a bad hole.",
   ];
 }

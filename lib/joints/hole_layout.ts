@@ -24,13 +24,13 @@ export interface HoleGuidance {
   readonly what: "edge distance" | "side distance" | "pitch" | "hole to thickness";
   /** The layout's figure, over the hole's diameter (or the hole's diameter over thickness) [1]. */
   readonly ratio: number;
-  /** Smallest that is advised [1]. */
+  /** Smallest that is advised for a laminate; smallest that the code allows for metal [1]. */
   readonly least: number;
   /** Largest that is advised, if any [1]. */
   readonly most?: number;
   /** Whether it is kept. */
   readonly kept: boolean;
-  /** Whose advice it is. */
+  /** Whose advice it is, or which code's smallest. */
   readonly source: string;
 }
 
@@ -42,7 +42,7 @@ interface Advice {
 }
 
 const SPECIMEN = "proportions of the bearing specimen of ASTM D5961 (e/d 3, w/d 6), from memory";
-const EUROCODE = "EN 1993-1-8, table 3.3, from memory";
+const EUROCODE = "EN 1993-1-8, table 3.3, the smallest allowed and no advice, from memory";
 const PRACTICE = "common practice, no source";
 
 const ADVICE: Readonly<Record<HoleLayout["material"], readonly Advice[]>> = {
@@ -67,7 +67,9 @@ const ROUNDING = 1e-9;
  *
  * Formula: e/d, s/d, p/d, d/t
  *
- * Range: guidance for choosing a layout; `boltedReserve` says whether it carries.
+ * Range: guidance for choosing a layout; `boltedReserve` says whether it carries. For metal the
+ * figures are the least that the code allows, at which the bolt carries less than farther in: a good
+ * layout keeps more.
  *
  * Source: beside each piece of guidance in the result.
  *

@@ -40,9 +40,11 @@ Deno.test("the smallest reserve decides, and a sudden mode is noted", () => {
   const slow = boltedReserve(row, strengths);
   assertEquals([slow.mode, slow.verdict, slow.notes.length], ["bearing", "holds", 0]);
   assertClose(slow.reserve, 2, { relative: 1e-14 });
-  const sudden = boltedReserve(row, { ...strengths, shearOut: 8258258.258258258 });
+  // Half of 19.97 MPa from the rim of the hole; from its centre 16.52 MPa, which does not decide.
+  const sudden = boltedReserve(row, { ...strengths, shearOut: 19970951.343500365 / 2 });
   assertEquals([sudden.mode, sudden.verdict, sudden.notes.length], ["shearOut", "fails", 1]);
   assertClose(sudden.reserve, 0.5, { relative: 1e-14 });
+  assertClose(sudden.shearOutFromCentre, 0.5 * 18.5 / 15.3, { relative: 1e-13 });
   const torn = boltedReserve(row, { ...strengths, netTension: 25894538.60640301 });
   assertEquals([torn.mode, torn.verdict], ["netTension", "holds"]);
 });
@@ -58,9 +60,9 @@ Deno.test("plies for the bolts are rounded up, but not for rounding", () => {
   const exact = buildUpPlies(task);
   assertEquals([exact.plies, exact.pliesToAdd, exact.mode], [3, 1, "bearing"]);
   assertClose(exact.thicknesses.bearing, 0.0009, { relative: 1e-13 });
-  // 3300/((0.09 − 3 × 0.0064) × 200e6) and 3300/(2 × 3 × 0.0185 × 60e6) m
+  // 3300/((0.09 − 3 × 0.0064) × 200e6) and 3300/(2 × 3 × (0.0185 − 0.0032) × 60e6) m
   assertClose(exact.thicknesses.netTension, 3300 / 0.0708 / 200e6, { relative: 1e-13 });
-  assertClose(exact.thicknesses.shearOut, 3300 / 0.111 / 60e6, { relative: 1e-13 });
+  assertClose(exact.thicknesses.shearOut, 3300 / 0.0918 / 60e6, { relative: 1e-13 });
   const more = buildUpPlies({ ...task, load: 3301 });
   assertEquals([more.plies, more.pliesToAdd], [4, 2]);
   assertEquals(buildUpPlies({ ...task, pliesThere: 6 }).pliesToAdd, 0);
@@ -69,6 +71,39 @@ Deno.test("plies for the bolts are rounded up, but not for rounding", () => {
   assertEquals(
     buildUpPlies({ ...task, strengths: { ...strengths, netTension: 1e5 } }).mode,
     "netTension",
+  );
+});
+
+// e 10 mm, hole 6.5 mm: from the rim 6.75 mm, by hand 4900/(2 × 2 × 0.00675 × 65e6) = 2.79 mm, so
+// 14 plies of 0.2 mm; from the centre 1.88 mm, 10 plies, with which the verdict would fail.
+Deno.test("near an edge the plies asked for are those with which the verdict holds", () => {
+  const near: BoltRow = {
+    ...{ load: 4900, boltCount: 2, boltDiameter: 0.006, holeDiameter: 0.0065 },
+    ...{ thickness: 0.0028, width: 0.08, edgeDistance: 0.01 },
+  };
+  const strengths = { bearing: 250e6, netTension: 150e6, shearOut: 65e6 };
+  const { plies, mode } = buildUpPlies({
+    ...{ ...near, strengths, plyThickness: 0.0002, pliesThere: 0 },
+  });
+  assertEquals([plies, mode], [14, "shearOut"]);
+  assertEquals(boltedReserve(near, strengths).verdict, "holds");
+  assertEquals(boltedReserve({ ...near, thickness: 0.0026 }, strengths).verdict, "fails");
+});
+
+Deno.test("plies are compared with what is usual by the weight of their cloth", () => {
+  const task = {
+    ...{ ...row, load: 100, plyThickness: 0.0003, place: "bolted bracket" as const },
+    strengths: { bearing: 200e6, netTension: 200e6, shearOut: 60e6 },
+  };
+  const notes = (pliesThere: number, plyArealWeight: number): readonly string[] =>
+    buildUpPlies({ ...task, pliesThere, plyArealWeight }).notes;
+  // 2 × 7 of 200 g/m² are 2.8 kg/m²: 28 plies of 100 g, 10 of 290 g.
+  assertEquals([notes(14, 0.2), notes(28, 0.1), notes(10, 0.29)], [[], [], []]);
+  assertEquals([notes(13, 0.2).length, notes(14, 0.1).length, notes(9, 0.29).length], [1, 1, 1]);
+  assertThrows(
+    () => buildUpPlies({ ...task, pliesThere: 2 }),
+    InputError,
+    "areal weight of a ply is missing",
   );
 });
 

@@ -141,7 +141,10 @@ Deno.test("a bond holds only where its peel is known", () => {
   assertEquals(bondReserve(known, { peakShear: 9.01e6, peakPeel: 5.99e6 }).verdict, "fails");
   assertEquals(bondReserve(known, { peakShear: 8.99e6, peakPeel: 6.01e6 }).verdict, "fails");
   const bare = bondReserve({ shearStrength: 30e6, knockDowns: [] }, { peakShear: 4.5e6 });
-  assertEquals(bare.notes.length, 2);
+  // No knock-down, the laminate's own peel, peel not known.
+  assertEquals(bare.notes.length, 3);
+  assertEquals(held.notes.length, 1);
+  assertEquals(held.notes[0]!.includes("laminate may peel apart inside"), true);
   // Estimates, no source, held here so that none changes by a slip: 0.7 × 0.6 × 0.5.
   const estimated = { shearStrength: 30e6, knockDowns: ESTIMATED_KNOCK_DOWNS };
   assertClose(bondReserve(estimated, { peakShear: 3.15e6 }).shearReserve, 2, { relative: 1e-14 });

@@ -209,6 +209,7 @@ const JOINTS: readonly (readonly [string, Call, readonly unknown[]])[] = [
     plyThickness: 2.3e-4,
     pliesThere: 2,
     place: "spine",
+    plyArealWeight: 0.2,
   }]],
   ["pullThroughForce", joints.pullThroughForce, [{
     washerDiameter: 0.02,

@@ -95,6 +95,7 @@ Deno.test("usual plies by place, and a build-up with fewer is remarked", () => {
     strengths: { bearing: 200e6, netTension: 150e6, shearOut: 60e6 },
     plyThickness: 0.00023,
     place: "bolted bracket",
+    plyArealWeight: 0.2,
   } as const;
   assertEquals(buildUpPlies({ ...task, pliesThere: 2 }).notes.length, 1);
   assertEquals(buildUpPlies({ ...task, pliesThere: 14 }).notes.length, 0);
