@@ -156,12 +156,15 @@ Deno.test("from which pot life on a plan holds, and how the crew stands dry belo
 Deno.test("behind a pot smaller than the mark, mixing begins when that pot is begun", () => {
   // 0.15, 0.15 and 0.01 kg, then a mark of 0.12 kg: the second is mixed 240 s before the first is
   // empty (200 + 300 s), the third 240 s before the second is.
-  const { batches, mark, task: { layingRate, resinPerArea } } = planBatches({
+  const { batches, mark, spareMass, task: { layingRate, resinPerArea } } = planBatches({
     ...task,
     totalMass: 0.31,
     largestBatch: 0.15,
   });
   assertClose(mark / (layingRate * resinPerArea), 240, { relative: 1e-12 });
+  assertEquals(batches.map(({ number }) => number), [1, 2, 3]);
+  // The spare can stand for any pot: it is as large as the largest.
+  assertClose(spareMass, 0.15, { relative: 1e-12 });
   assertClose(batches.map(({ mixAt }) => mixAt), [0, 260, 560], { relative: 1e-12 });
   assertClose(batches.map(({ emptyAt }) => emptyAt), [500, 800, 820], { relative: 1e-12 });
 });

@@ -25,6 +25,11 @@ Deno.test("equivalent time of a warm cure, exact and by both shortcuts", () => {
   assertClose(found.atMeanTemperature, 143369.54186281831, { relative: 1e-12 });
   assertClose(found.meanTemperature, 315.19166666666667, { relative: 1e-14 });
   assertEquals(found.duration, 43200);
+  // A log that does not begin at 0 says the same.
+  const later = equivalentTime({ ...log, times: log.times.map((time) => time + 5000) }, rate);
+  assertEquals(later.duration, 43200);
+  assertClose(later.meanTemperature, found.meanTemperature, { relative: 1e-14 });
+  assertClose([later.exact, later.trapezoid], [found.exact, found.trapezoid], { relative: 1e-13 });
 });
 
 Deno.test("a ramp of a millionth of a degree loses no digits", () => {
@@ -76,6 +81,8 @@ Deno.test("a log tells whether the part can be handled", () => {
   const found = cureProgress(sheet, log);
   assertClose(found.shareOfHandling, 184730.4498916935 / 72_000, { relative: 1e-12 });
   assertEquals(found.verdict, "holds");
+  const lasting = cureProgress({ ...sheet, fullCureTime: 400_000 }, log);
+  assertClose(lasting.shareOfFullCure, 184730.4498916935 / 400_000, { relative: 1e-12 });
   const cold = { times: [0, 43_200], temperatures: [288.15, 283.15] };
   assertEquals(cureProgress(sheet, cold).verdict, "fails");
 });

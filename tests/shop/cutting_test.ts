@@ -63,6 +63,7 @@ Deno.test("the corners of a blank span it and have the piece's area", () => {
   const { corners, length, width, area } = blank!;
   assertClose(outlineMeasures(corners).area, area, { relative: 1e-13 });
   assertClose(Math.min(...corners.map(({ x }) => x)), 0, { absolute: 1e-15 });
+  assertClose(Math.min(...corners.map(({ y }) => y)), 0, { absolute: 1e-15 });
   assertClose(Math.max(...corners.map(({ x }) => x)), length, { relative: 1e-14 });
   assertClose(Math.max(...corners.map(({ y }) => y)), width, { relative: 1e-14 });
 });
@@ -82,6 +83,8 @@ Deno.test("a piece wider than the roll is cut in strips that overlap", () => {
   const wide = { ...piece, shape: { length: 1, width: 2.46 }, trim: 0 };
   // (2.46 − 0.05)/1.15 = 2.1: three strips of (2.46 + 0.1)/3 m.
   const strips = blankOf(wide, roll);
+  // Which part of the outline a strip has is not told.
+  assertEquals(strips.map(({ corners }) => corners.length), strips.map(() => 0));
   assertEquals(strips.map(({ name }) => name), [
     "skin, strip 1 of 3",
     "skin, strip 2 of 3",
@@ -140,6 +143,20 @@ const core: CoreTask = {
   pieces: [{ name: "sole", length: 1, width: 0.5, rampLength: 0.02, count: 1 }],
 };
 
+Deno.test("the longest blanks are laid first, of these the widest, whatever order they came in", () => {
+  const rollOf = (sizes: readonly (readonly [along: number, across: number])[]): number =>
+    cutFromRoll({
+      ...{ name: "UD", rollWidth: 1, arealWeight: 0.2, joinOverlap: 0.05, balanced: false },
+      pieces: sizes.map(([length, width], i) => ({
+        ...{ name: `piece ${i}`, shape: { length, width }, angleDeg: 0, trim: 0, count: 1 },
+      })),
+    }).rollLength;
+  // The short one lies beside the long one, not before it.
+  assertClose(rollOf([[0.1, 0.6], [0.5, 0.4]]), 0.5, { relative: 1e-14 });
+  // 0.6 + 0.4 and 0.5 + 0.5 fill two shelves; in the order given it would be three.
+  assertClose(rollOf([[0.3, 0.4], [0.3, 0.5], [0.3, 0.6], [0.3, 0.5]]), 0.6, { relative: 1e-14 });
+});
+
 Deno.test("core with ramps: the prismoid by hand", () => {
   // (0.5 + 4 × 0.98 × 0.48 + 0.96 × 0.46)/6 × 6 mm
   const list = cutCore(core);
@@ -162,6 +179,17 @@ Deno.test("core larger than a sheet comes in tiles with butt joints", () => {
     fromStart: 0,
     fromEdge: 0,
   });
+  // Two of 3 × 0.9 m: three tiles along, two across: 2 × (2 × 0.9 + 1 × 3) m of joint.
+  const two = { ...core.pieces[0]!, length: 3, width: 0.9, rampLength: 0, count: 2 };
+  const many = cutCore({ ...core, sheetLength: 1.22, sheetWidth: 0.81, pieces: [two] });
+  assertEquals(many.tiles.length, 12);
+  assertClose(many.jointLength, 9.6, { relative: 1e-14 });
+  // Whole sheets take no tile more for rounding.
+  const whole = { ...two, length: 3 * 1.22, width: 0.81, count: 1 };
+  assertEquals(
+    cutCore({ ...core, sheetLength: 1.22, sheetWidth: 0.81, pieces: [whole] }).tiles.length,
+    3,
+  );
   // 0.55 × 1.1 m upright takes two tiles, turned it fits one sheet.
   const tall = {
     ...core,

@@ -9,6 +9,7 @@ import {
   type DayCostTask,
   type DayPlan,
   type ThreePoint,
+  USUAL_PACES,
 } from "../../lib/shop/mod.ts";
 import { assertClose } from "../close.ts";
 
@@ -107,6 +108,11 @@ Deno.test("trimming takes its share of cloth, its resin and the coat, and its ti
   // 0.1 × (0.45 + 0.15 + 0.45 + 0.1 + 0.05) kg
   assertLine("trimmed off again", { mass: [-0.12, -0.12, -0.12], time: [2000, 4000, 10_000] });
   assertLine("putty in fillets", { mass: [0.027, 0.03, 0.039] });
+});
+
+Deno.test("the usual paces are minutes in seconds: bagging 40, 60, 120; sanding 30, 60, 150", () => {
+  assertEquals(USUAL_PACES.bagging, { low: 2400, likely: 3600, high: 7200 });
+  assertEquals(USUAL_PACES.sanding, { low: 1800, likely: 3600, high: 9000 });
 });
 
 Deno.test("skim, dust and paint over the finished area", () => {
