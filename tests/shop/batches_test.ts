@@ -101,6 +101,20 @@ Deno.test("within the spread no crew runs dry, and by the clock alone some do", 
   assert(byClock.worstDryTime > 0);
 });
 
+Deno.test("trials take crews slower and faster than planned: one wastes resin, the other runs dry", () => {
+  // Planned for no spread: a mark of 0.5 g/s × 200 s = 100 g, four pots of 450 g. At 0.7 g/s a mark
+  // lasts 142.86 s of the 200 s of mixing, three times. At 0.3 g/s a pot behind a mark of 333 s is
+  // laid for 1267 s until it goes off: 380 g, and 70 g are thrown away.
+  const plan = planBatches({ ...task, rateSpread: 0 });
+  const slow = runLayup(plan, { factors: [0.6], interval: 300, mixBy: "mark" });
+  assert(slow.discarded >= 0.07 && slow.dryTime >= 0);
+  const trials = tryLayups(plan, { spread: 0.4, mixBy: "mark", randomRuns: 0, seed: 1 });
+  assertEquals([trials.runs, trials.verdict], [5, "fails"]);
+  assert(trials.worstDiscarded >= slow.discarded);
+  assertClose(trials.tightest, -(200 - 100 / 0.7), { relative: 1e-9 });
+  assert(trials.worstDryTime >= 3 * (200 - 100 / 0.7) - 1e-6);
+});
+
 Deno.test("a plan that cannot keep resin at hand says so, and the trials agree", () => {
   // Pot life 500 s, mixing 300 s: the mark is 180 g, and the largest pot that a slow crew empties
   // in time is none.

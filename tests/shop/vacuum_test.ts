@@ -70,6 +70,9 @@ Deno.test("leak rate from four readings", () => {
   assertClose(leak.standardFlow, 3.2321745972012022e-7, { relative: 1e-12 });
   assertClose(leak.standardFlow * 6e7, 19.393047583207213, { relative: 1e-12 });
   assertClose(leak.massFlow, 4.1768446891996905e-7, { relative: 1e-12 });
+  // A clock that does not begin at 0 reads the same leak.
+  const later = leakRate({ ...test, times: test.times.map((time) => time + 900) });
+  assertClose([later.rise, later.riseOfEnds], [leak.rise, leak.riseOfEnds], { relative: 1e-12 });
 });
 
 Deno.test("two readings give a rise and no error", () => {
