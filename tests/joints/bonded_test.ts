@@ -34,6 +34,8 @@ Deno.test("unequal lap: the softer adherend's loaded end is the worse", () => {
   assertClose(found.peak, 10138712.2010949149, { relative: 1e-13 });
   assertClose(found.mean, 2e6, { relative: 1e-15 });
   assertClose(found.concentration, 5.06935610054745745, { relative: 1e-13 });
+  // A twentieth is left where e^(−λx) is: ln 20 over λ.
+  assertClose(found.transferLength, 2.995732273553991 / 361.873432227872944, { relative: 1e-14 });
   assertClose(lapProfile(unequal, 3).shear[1]!, 388447.892636338893, { relative: 1e-13 });
   // Two places are the two ends.
   assertClose([...lapProfile(unequal, 2).shear], [found.atStart, found.atEnd], { relative: 1e-13 });
