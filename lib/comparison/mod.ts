@@ -44,6 +44,7 @@ export * from "./learn_from_records.ts";
 export * from "./learn_materials.ts";
 export * from "./learned_cloth.ts";
 export * from "./machine_compliance.ts";
+export * from "./mean_resin_content.ts";
 export * from "./measured_moduli.ts";
 export * from "./measured_region.ts";
 export * from "./mount_check.ts";

@@ -1,11 +1,9 @@
 import { checksFor } from "../check/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
-import { UNCERTAIN } from "./_shape.ts";
+import { BUDGET, namesInCommon } from "./_in_common.ts";
 import type { WeighedRecord } from "./weighed_parts.ts";
 
 const check = checksFor("add up the surplus resin");
-
-const BUDGET = { ...UNCERTAIN, budget: [{ name: "text", contribution: "number" }] } as const;
 
 /**
  * Resin beyond the fraction aimed at, of several parts together. What parts have in common, the
@@ -54,20 +52,4 @@ export function surplusResin(parts: readonly WeighedRecord[]): Uncertain {
     }
   }
   return check.results({ value, u: Math.hypot(Math.sqrt(own), ...common.values()) });
-}
-
-/** Under what name an input is the same for other parts too; undefined if it is the part's own. */
-function namesInCommon(
-  { layup }: WeighedRecord["record"],
-): (input: string) => string | undefined {
-  const resin = layup.layers.find((layer) => layer.kind === "reinforcement")?.resin.name;
-  const core = layup.layers.find((layer) => layer.kind === "core")?.core.name;
-  return (input) =>
-    input === "resin density"
-      ? `density of ${resin}`
-      : input === "core uptake"
-      ? `uptake of ${core}`
-      : /^(?:areal weight|density) of /.test(input)
-      ? input
-      : undefined;
 }

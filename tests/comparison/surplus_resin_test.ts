@@ -1,6 +1,11 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
-import { surplusResin, unweighedRemarks, weighedRecord } from "../../lib/comparison/mod.ts";
+import {
+  meanResinContent,
+  surplusResin,
+  unweighedRemarks,
+  weighedRecord,
+} from "../../lib/comparison/mod.ts";
 import { readPart } from "../../lib/records/mod.ts";
 import { assertClose } from "../close.ts";
 
@@ -38,6 +43,25 @@ Deno.test("an open core's uptake is common to its kind", () => {
   const { u } = surplusResin(hatches);
   const separate = Math.hypot(...hatches.map(({ weighed }) => weighed.surplusResin.u));
   assert(u > 1.35 * separate);
+});
+
+Deno.test("a mean of three scattered parts is known to 5 %, what they share counted", () => {
+  const mean = meanResinContent(parts("panel 1", "panel 2", "panel 3"));
+  // By hand 310/694, 534/918, 299/681: mean 48.915 %, deviation 8.024 %/√3. Heavier cloth by
+  // 5.77 g/m² takes 11.085 g of fibre for resin in panels 1 and 2, 1.5973 % and 1.2075 % of their
+  // laminate; panel 3 was weighed dry.
+  assertClose(mean.value, (310 / 694 + 534 / 918 + 299 / 681) / 3, { relative: 1e-12 });
+  assertClose(mean.uScatter, 0.04632776, { relative: 1e-6 });
+  assertClose(mean.uCommon, (0.015973 + 0.012075) / 3, { relative: 1e-4 });
+  assertClose(mean.u, Math.hypot(mean.uScatter, mean.uCommon), { relative: 1e-14 });
+});
+
+Deno.test("the mean of one part is the part's own figure", () => {
+  const [one] = parts("panel 1");
+  const { value, u } = meanResinContent([one!]);
+  assertClose([value, u], [one!.resinContent!.value, one!.resinContent!.u], { relative: 1e-9 });
+  assertThrows(() => meanResinContent([]), InputError, "parts");
+  assertThrows(() => meanResinContent([{} as never]), InputError, "parts");
 });
 
 Deno.test("what is no weighed part has no surplus", () => {
