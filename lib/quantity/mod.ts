@@ -24,4 +24,5 @@ export * from "./number_text.ts";
 export * from "./quantity_text.ts";
 export * from "./convert.ts";
 export * from "./show.ts";
+export * from "./sentence_units.ts";
 export * from "./display_unit.ts";
