@@ -1,3 +1,4 @@
+import type { Checks } from "../check/mod.ts";
 import { findRoot } from "../numeric/mod.ts";
 import { type BeamSection, sandwichSection } from "../sandwich/mod.ts";
 import type { Correlation } from "../statistics/mod.ts";
@@ -62,8 +63,10 @@ export function shapeOfSection(section: BeamSection): SectionShape {
 
 /** Correlations between inputs that are there: a cloth of another schedule has none. */
 export function amongInputs(
+  check: Checks,
   correlations: readonly Correlation[],
   inputs: Readonly<Record<string, unknown>>,
 ): readonly Correlation[] {
+  check.shape("correlations", correlations, [{ between: ["words"], coefficient: "number" }]);
   return correlations.filter(({ between }) => between.every((name) => inputs[name] !== undefined));
 }

@@ -92,7 +92,10 @@ export interface MeasuredModuli {
 export function measuredModuli(beam: TestedBeam): MeasuredModuli {
   const { rigidities, predicted, correlations = [] } = check.object("beam", beam);
   check.object("rigidities", rigidities);
-  const { inputs, sectionAt } = check.object("prediction", predicted);
+  const { inputs, sectionAt } = check.shape("prediction", predicted, {
+    inputs: "object",
+    sectionAt: "function",
+  });
   check.positive("flexural rigidity", rigidities.flexuralRigidity, "N·m²");
   check.positive("shear stiffness", rigidities.shearStiffness, "N");
   const { results, correlations: between } = propagateTogether(
@@ -114,7 +117,7 @@ export function measuredModuli(beam: TestedBeam): MeasuredModuli {
     },
     {
       correlations: [
-        ...amongInputs(correlations, inputs),
+        ...amongInputs(check, correlations, inputs),
         { between: [RIGIDITY, SHEAR], coefficient: rigidities.correlation },
       ],
     },

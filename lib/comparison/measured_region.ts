@@ -99,7 +99,11 @@ export function shapeSpread(
   moduli: ModuliPair,
 ): readonly number[] {
   const { predicted, correlations = [] } = check.object("beam", beam);
-  const { inputs, sectionAt } = check.object("prediction", predicted);
+  const { inputs, sectionAt } = check.shape("prediction", predicted, {
+    inputs: "object",
+    sectionAt: "function",
+  });
+  const shared = amongInputs(check, correlations, inputs);
   const { faceE, coreG } = check.object("moduli", moduli);
   check.positive("face modulus", faceE, "Pa");
   check.positive("core shear modulus", coreG, "Pa");
@@ -117,9 +121,7 @@ export function shapeSpread(
       }));
     },
     inputs,
-    {
-      correlations: amongInputs(correlations, inputs),
-    },
+    { correlations: shared },
   );
   return tests.map((_, i) => results[String(i)]!.u);
 }

@@ -176,6 +176,23 @@ Deno.test("moduli of what is no tested beam are refused", () => {
     InputError,
     "must be tests of the prediction",
   );
+  // A prediction or correlations with holes are refused by both, before anything asks them.
+  const holes: readonly (readonly [object, string])[] = [
+    [{ predicted: { ...good.predicted, inputs: null } }, "inputs of prediction is null"],
+    [{ predicted: { ...good.predicted, sectionAt: 5 } }, "sectionAt of prediction"],
+    [{ correlations: "none" }, "correlations is"],
+    [{ correlations: [{ between: 3, coefficient: 0 }] }, "between of entry 1 of correlations"],
+    [{ correlations: [null] }, "entry 1 of correlations is null"],
+  ];
+  for (const [change, words] of holes) {
+    refuses({ ...good, ...change }, words);
+    const spoilt = { ...good, ...change } as TestedBeam;
+    assertThrows(
+      () => shapeSpread(spoilt, tests, { faceE: 20e9, coreG: 25e6 }),
+      InputError,
+      words,
+    );
+  }
   assertThrows(() => shapeSpread(good, [], { faceE: 20e9, coreG: 25e6 }), InputError, "tests");
   assertThrows(() => shapeSpread(good, tests, { faceE: 0, coreG: 25e6 }), InputError, "modulus");
   assertThrows(
