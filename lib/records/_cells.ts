@@ -126,6 +126,8 @@ function textOf(text: string, field: TextField, place: RowPlace): string | undef
   } else if (!isAccepted(cell, field)) {
     wanted = column.kind === "choice"
       ? `must be one of: ${column.words.join(", ")}`
+      : column.day === true
+      ? wantedDay
       : column.known?.wanted ?? "must be a known name";
   }
   if (wanted === undefined) return cell;
@@ -135,5 +137,17 @@ function textOf(text: string, field: TextField, place: RowPlace): string | undef
 
 function isAccepted(cell: string, { column }: TextField): boolean {
   if (column.kind === "choice") return column.words.includes(cell);
+  if (column.day === true && !isDay(cell)) return false;
   return column.known === undefined || column.known.names.has(cell);
+}
+
+const wantedDay = "must be written year-month-day, such as 2026-04-18: in the spreadsheet give " +
+  "the column the format YYYY-MM-DD, or text, and save again";
+
+/** Whether a text is a day of the calendar, written year-month-day. */
+function isDay(cell: string): boolean {
+  if (!/^\d{4}-\d\d-\d\d$/.test(cell)) return false;
+  const time = Date.parse(`${cell}T00:00:00Z`);
+  // The 30th of February would be taken for a day of March.
+  return Number.isFinite(time) && new Date(time).toISOString().startsWith(cell);
 }

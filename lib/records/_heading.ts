@@ -1,6 +1,7 @@
 import { type Fault, InputError } from "../check/mod.ts";
 import { type ColumnUnit, columnUnit, siUnits } from "../quantity/mod.ts";
 import type { Column, Columns, NumberColumn } from "./column.ts";
+import { type NearColumn, nearColumn } from "./_near_heading.ts";
 import { readNumberCell } from "./number_cell.ts";
 
 /** A heading of the file that names a column of the schema. */
@@ -75,8 +76,14 @@ export function readHeadings(cells: readonly string[], columns: Columns): Headin
           "take lines above the headings out",
     });
   }
-  for (const [name, column] of Object.entries(columns)) {
-    if (!column.optional && !taken.has(name)) faults.push(missing(name, column, headings));
+  const free = Object.fromEntries(Object.entries(columns).filter(([name]) => !taken.has(name)));
+  const meant = meantFor(unknown, free);
+  for (const [name, column] of Object.entries(free)) {
+    if (column.optional) continue;
+    const [index, near] = [...meant].find(([, found]) => found.name === name) ?? [];
+    faults.push(missing(name, column, { headings, index, near }));
+    // One fault is enough for one slip.
+    if (index !== undefined) unknown.delete(index);
   }
   return { matches, unknown, faults, hopeless: false };
 }
@@ -85,13 +92,45 @@ function hopeless(fault: Fault): Headings {
   return { matches: [], unknown: new Map(), faults: [fault], hopeless: true };
 }
 
-function missing(name: string, column: Column, headings: readonly string[]): Fault {
+/** The columns, of those that the file lacks, that unknown headings may have been meant for. */
+function meantFor(
+  unknown: ReadonlyMap<number, string>,
+  free: Columns,
+): ReadonlyMap<number, NearColumn> {
+  const found = new Map<number, NearColumn>();
+  for (const [index, heading] of unknown) {
+    const near = meantHeading(heading, free);
+    if (near !== undefined) found.set(index, near);
+  }
+  return found;
+}
+
+/** The column that an unknown heading was probably meant for, none if it is the builder's own. */
+export function meantHeading(heading: string, free: Columns): NearColumn | undefined {
+  if (heading.startsWith("x_") || heading.length > longestQuoted) return undefined;
+  return nearColumn(
+    heading,
+    free,
+    (column, unit) => column.kind === "number" && unit !== "" && "unit" in unitOf(column, unit),
+  );
+}
+
+interface Missed {
+  readonly headings: readonly string[];
+  readonly index: number | undefined;
+  readonly near: NearColumn | undefined;
+}
+
+function missing(name: string, column: Column, { headings, index, near }: Missed): Fault {
   const found = headings.slice(0, mostQuoted).map((heading) => heading.slice(0, longestQuoted));
   const rest = headings.length > mostQuoted ? ", …" : "";
+  const meant = index === undefined || near === undefined
+    ? "; the"
+    : `: did you mean ${near.heading} where it says ${headings[index]}? The`;
   return {
     argument: `column ${name}`,
     value: undefined,
-    wanted: `must be there${inUnit(column)}; the file has: ${found.join(", ")}${rest}`,
+    wanted: `must be there${inUnit(column)}${meant} file has: ${found.join(", ")}${rest}`,
   };
 }
 

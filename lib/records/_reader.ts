@@ -2,7 +2,7 @@ import type { Fault } from "../check/mod.ts";
 import type { Columns } from "./column.ts";
 import { addPlainRow, addRow } from "./_cells.ts";
 import { type Field, makeFields, setPlaceholders, type Store, unitsRow } from "./_fields.ts";
-import { readHeadings } from "./_heading.ts";
+import { meantHeading, readHeadings } from "./_heading.ts";
 import type { LeftOut } from "./left_out.ts";
 import type { DecimalSign } from "./number_cell.ts";
 import type { ParseError } from "./_papaparse.d.ts";
@@ -205,21 +205,23 @@ function countRow(reader: Reader, end: number): void {
 }
 
 /** A column that the schema does not know may be there while it is empty. */
-function checkUnknown({ unknown, store, line, columns }: Reader, cells: readonly string[]): void {
+function checkUnknown(reader: Reader, cells: readonly string[]): void {
+  const { unknown, store, line } = reader;
   for (const [index, name] of unknown) {
     const cell = cells[index]!.trim();
     if (cell === "") continue;
     unknown.delete(index);
-    store.faults.push(
-      name === "" ? emptyHeading(cell, line) : {
-        argument: "column",
-        value: name,
-        wanted: `must be one of ${Object.keys(columns).join(", ")}, ` +
-          "or begin with x_ for a column of your own",
-        line,
-      },
-    );
+    store.faults.push(name === "" ? emptyHeading(cell, line) : unknownColumn(reader, name));
   }
+}
+
+function unknownColumn({ columns, fields, headingLine }: Reader, value: string): Fault {
+  const free = Object.entries(columns).filter(([name]) => fields.every((f) => f.name !== name));
+  const near = meantHeading(value, Object.fromEntries(free));
+  const meant = near === undefined ? "" : `did you mean ${near.heading}? It `;
+  const wanted = `${meant}must be one of ${Object.keys(columns).join(", ")}, ` +
+    "or begin with x_ for a column of your own";
+  return { argument: "column", value, wanted, line: headingLine };
 }
 
 function emptyHeading(value: string, line: number): Fault {

@@ -11,6 +11,8 @@ export interface TextColumn {
   readonly free: boolean;
   /** The names that may stand in it; any if left out. */
   readonly known?: KnownNames;
+  /** Whether each cell must be a day, written year-month-day. */
+  readonly day?: boolean;
 }
 
 /** Names that a column may hold. */
@@ -95,6 +97,27 @@ export type Filled<C extends Column> = Omit<C, "optional"> & { readonly optional
 export function textColumn(known?: KnownNames): Filled<TextColumn> {
   const column = { kind: "text", optional: false, free: false } as const;
   return known === undefined ? column : checkColumn({ ...column, known });
+}
+
+/**
+ * A column of days, written year-month-day: the only way that means the same day to everybody, and
+ * that sorts as text.
+ *
+ * @returns The column.
+ *
+ * @example
+ * ```ts
+ * import { checkTable, dayColumn } from "@laminate/notebooks/records";
+ * import { assertEquals } from "@std/assert";
+ *
+ * const columns = { date: dayColumn() };
+ * const { table, faults } = checkTable("date\n2026-04-18\n4/5/2026\n", { columns });
+ * assertEquals(table.rows, [{ date: "2026-04-18" }]);
+ * assertEquals(faults.map(({ value }) => value), ["4/5/2026"]);
+ * ```
+ */
+export function dayColumn(): Filled<TextColumn> {
+  return { kind: "text", optional: false, free: false, day: true };
 }
 
 /**

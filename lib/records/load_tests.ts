@@ -93,7 +93,8 @@ export function readLoadTests(
         line: table.lines[other]!,
         argument: table.headings.get(column) ?? column,
         value: shown(other),
-        wanted: `must be ${shown(first)} as in line ${table.lines[first]} of test ${test}`,
+        wanted: `must be the same in all of test ${test}: ` +
+          `line ${table.lines[first]} has ${shown(first)}; mend the one that is wrong`,
       });
     }
     const layup = layups.get(cells.layup[first]!);

@@ -3,6 +3,7 @@ import { LAYUP_PROCESSES, type LayupProcess } from "../constituents/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
 import {
   choiceColumn,
+  dayColumn,
   type Filled,
   noteColumn,
   numberColumn,
@@ -26,7 +27,7 @@ export interface WeighingRecord {
   readonly layup: LayupRecord;
   /** How it was made. */
   readonly process: LayupProcess;
-  /** When it was weighed, as written. */
+  /** The day on which it was weighed: year-month-day. */
   readonly date?: string;
   /** Length, unless the area was recorded [m]. */
   readonly length?: Uncertain;
@@ -63,7 +64,7 @@ const columnsFor = (layup: Filled<TextColumn>) =>
     part: textColumn(),
     layup,
     process: choiceColumn(...LAYUP_PROCESSES),
-    date: optional(textColumn()),
+    date: optional(dayColumn()),
     length: optional(length),
     width: optional(length),
     length_u: optional(numberColumn("length", { min: 0 })),

@@ -110,7 +110,8 @@ Deno.test("a folder with ten planted faults gets ten clear errors", () => {
     '  weighings.csv line 4: process is "waxed", must be one of: hand, bagged, infused',
     '  weighings.csv line 4: part_mass_g is "NaN", must be a finite number',
     '  load_tests.csv line 4: load_N is "=A1*2", must be the number itself, not a formula',
-    '  load_tests.csv line 5: span_mm is "410 mm", must be 400 mm as in line 2 of test T1',
+    '  load_tests.csv line 5: span_mm is "410 mm", must be the same in all of test T1: ' +
+    "line 2 has 400 mm; mend the one that is wrong",
     '  putty.csv line 3: resin is "honey", must be a known resin: sticky',
   ]);
   assertEquals(error.faults.length, 10);
