@@ -293,8 +293,8 @@ hatch coaming,90,1900,6,12.7,rule for crew areas
 `;
 
 const WORKSHOP =
-  `resin,temperature_degC,laid_per_hour_m2,rate_spread,mixing_time_min,pot_life_min,pot_mass_g,sheet_temperature_degC,handling_time_h,full_cure_time_h,hardener_density_kg/m3,loss,vacuum_kPa,altitude_m,note
-epoxy laminating slow,18,3.6,0.3,4,40,100,25,10,168,980,0.15,78,430,two lay and one mixes
+  `resin,temperature_degC,laid_per_hour_m2,rate_spread,mixing_time_min,pot_life_min,pot_mass_g,thin_layer_time_min,sheet_temperature_degC,handling_time_h,full_cure_time_h,hardener_density_kg/m3,loss,vacuum_kPa,altitude_m,note
+epoxy laminating slow,18,3.6,0.3,4,40,100,180,25,10,168,980,0.15,78,430,two lay and one mixes
 `;
 
 const MOUNTS =

@@ -12,6 +12,7 @@ const WORKSHOP: Fields = {
   mixingTime: "nonNegative",
   potLife: "positive",
   potMass: "positive",
+  "thinLayerTime?": "positive",
   sheetTemperature: "positive",
   handlingTime: "positive",
   fullCureTime: "positive",

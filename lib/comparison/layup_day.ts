@@ -68,7 +68,7 @@ const BETWEEN = 0.05;
  * pieces of each cloth, core, resin at the schedule's fibre fraction, pots, bag and cure.
  *
  * Formula: fibre mass fraction as `fibreMassFraction`; air outside as `standardAtmosphere`; cores
- * wetted on the faces that touch plies
+ * wetted on the faces that touch plies; the core's strength under the bag is the low end of its range
  *
  * Range: flat rectangular parts, wet laid in one go; a bag if the workshop has a vacuum. Glue
  * between two cores on one another is not planned.
@@ -149,6 +149,7 @@ export function layupDay(day: LayupDay): DayTask {
         potLife: workshop.potLife,
         mass: workshop.potMass,
         temperature: workshop.sheetTemperature,
+        ...(workshop.thinLayerTime === undefined ? {} : { thinLayerTime: workshop.thinLayerTime }),
       },
     },
     cure: {
@@ -165,7 +166,9 @@ export function layupDay(day: LayupDay): DayTask {
         ),
         gauge: -workshop.vacuum,
         outside: standardAtmosphere(geopotentialAltitude(workshop.altitude ?? 0)).pressure,
-        strengths: cores.map(({ core }) => core.compressiveStrength),
+        strengths: cores.map(({ core }) =>
+          core.typical.compressiveStrength?.low ?? core.compressiveStrength
+        ),
       }),
     }),
     operations: ["demoulding"],

@@ -22,6 +22,8 @@ export interface WorkshopRecord {
   readonly potLife: number;
   /** Mass for which the sheet gives it [kg]. */
   readonly potMass: number;
+  /** Time until it gels in a thin layer, on the sheet; none if it is silent [s]. */
+  readonly thinLayerTime?: number;
   /** Temperature for which the sheet gives its times [K]. */
   readonly sheetTemperature: number;
   /** Time until a part can be handled, on the sheet [s]. */
@@ -54,6 +56,8 @@ export interface WorkshopInWords {
   readonly potLife: string;
   /** Mass for which the sheet gives it. */
   readonly potMass: string;
+  /** Time until it gels in a thin layer; none if the sheet is silent. */
+  readonly thinLayerTime?: string;
   /** Temperature for which the sheet gives its times. */
   readonly sheetTemperature: string;
   /** Time until a part can be handled. */
@@ -102,7 +106,7 @@ const check = checksFor("read the workshop");
  */
 export function workshopInWords(resin: Resin, words: WorkshopInWords): WorkshopRecord {
   check.object("resin", resin);
-  const { rateSpread, loss, vacuum, altitude } = check.object("words", words);
+  const { rateSpread, loss, thinLayerTime, vacuum, altitude } = check.object("words", words);
   const read = (name: Exclude<keyof WorkshopInWords, "rateSpread" | "loss">, kind: Dimension) =>
     readQuantity(check.text(name, words[name] as string), kind);
   return defined({
@@ -113,6 +117,7 @@ export function workshopInWords(resin: Resin, words: WorkshopInWords): WorkshopR
     mixingTime: read("mixingTime", "time"),
     potLife: read("potLife", "time"),
     potMass: read("potMass", "mass"),
+    thinLayerTime: thinLayerTime === undefined ? undefined : read("thinLayerTime", "time"),
     sheetTemperature: read("sheetTemperature", "temperature"),
     handlingTime: read("handlingTime", "time"),
     fullCureTime: read("fullCureTime", "time"),
@@ -133,6 +138,7 @@ const columnsFor = ({ resins }: Catalogue) =>
     mixing_time: numberColumn("time", { above: 0 }),
     pot_life: numberColumn("time", { above: 0 }),
     pot_mass: numberColumn("mass", { above: 0 }),
+    thin_layer_time: optional(numberColumn("time", { above: 0 })),
     sheet_temperature: numberColumn("temperature", { min: 278, max: 473.15 }),
     handling_time: numberColumn("time", { above: 0 }),
     full_cure_time: numberColumn("time", { above: 0 }),
@@ -174,6 +180,7 @@ export function readWorkshop(
       mixingTime: row.mixing_time,
       potLife: row.pot_life,
       potMass: row.pot_mass,
+      thinLayerTime: row.thin_layer_time,
       sheetTemperature: row.sheet_temperature,
       handlingTime: row.handling_time,
       fullCureTime: row.full_cure_time,

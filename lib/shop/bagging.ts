@@ -1,6 +1,10 @@
 import { checksFor } from "../check/mod.ts";
+import type { ThreePoint } from "./cost_plan.ts";
 
 const check = checksFor("plan the bag");
+
+/** Bagging, the leak-down test included; common practice, no source [s]. */
+export const USUAL_BAGGING: ThreePoint = { low: 2400, likely: 3600, high: 7200 };
 
 /** A part under vacuum, by the rectangle around it. */
 export interface BaggedPart {
@@ -42,6 +46,8 @@ export interface BagLayer {
 export interface BagPlan {
   /** Layers in the order in which they are laid on the part. */
   readonly layers: readonly BagLayer[];
+  /** Area inside the tape line, on which the air presses [m²]. */
+  readonly tapedArea: number;
   /** Sealant tape, pleats and spare included [m]. */
   readonly tapeLength: number;
   /** What to do in which order. */
@@ -54,7 +60,7 @@ export interface BagPlan {
  * Peel ply, perforated film, breather, bag film and sealant tape for a part under vacuum.
  *
  * Formula: layers (L + 2h + 2m)(W + 2h + 2m)(1 + spare); bag (L + 2h + 2f)(1 + pleat) each way,
- * twice for an envelope; tape [2(L + W + 4f) + pleats × tape](1 + spare)
+ * twice for an envelope; tape [2(L + W + 4f) + pleats × tape](1 + spare) around (L + 2f)(W + 2f)
  *
  * Range: shares 0 to 1.
  *
@@ -97,6 +103,7 @@ export function planBag(part: BaggedPart): BagPlan {
   const tape = (tapeLine + part.pleats * part.tapePerPleat) * (1 + spareShare);
   return {
     layers: (["peel ply", "perforated film", "breather", "bag film"] as const).map(layer),
+    tapedArea: check.result("taped area", (length + 2 * flange) * (width + 2 * flange), "m²"),
     tapeLength: check.result("tape", tape, "m"),
     order: BAGGING_ORDER,
     notes: LIMITS,

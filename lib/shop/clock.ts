@@ -29,11 +29,45 @@ const DAY = 24 * HOUR;
  * ```
  */
 export function clockAfter(start: string, seconds: number): string {
+  return written(Math.round(sinceMidnight(start, seconds) / MINUTE));
+}
+
+/**
+ * Clock time some seconds after another, rounded up to the full hour: for what must not come sooner.
+ *
+ * Range: as `clockAfter`.
+ *
+ * Source: definition.
+ *
+ * @param start Clock time of the start, hours and minutes.
+ * @param seconds Time since then [s].
+ * @returns Clock time as text.
+ * @throws {InputError} If the start is no clock time or the seconds below 0.
+ *
+ * @example
+ * ```ts
+ * import { fullHourAfter } from "@laminate/notebooks/shop";
+ * import { assertEquals } from "@std/assert";
+ *
+ * assertEquals(fullHourAfter("18:00", 60), "19:00");
+ * assertEquals(fullHourAfter("18:30", 5.5 * 3600), "00:00 (+1 day)");
+ * ```
+ */
+export function fullHourAfter(start: string, seconds: number): string {
+  // A hair above the full hour is rounding, not another hour.
+  return written(60 * Math.ceil(sinceMidnight(start, seconds) / HOUR - 1e-9));
+}
+
+/** Seconds from the midnight before the start. */
+function sinceMidnight(start: string, seconds: number): number {
   const parts = typeof start === "string" ? /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(start) : null;
   if (parts === null) return check.refuse("start", start, "must be a time of day such as 18:30");
   check.nonNegative("time since the start", seconds, "s");
-  const from = Number(parts[1]) * HOUR + Number(parts[2]) * MINUTE;
-  const minutes = Math.round((from + seconds) / MINUTE);
+  return Number(parts[1]) * HOUR + Number(parts[2]) * MINUTE + seconds;
+}
+
+/** Minutes from the midnight before the start as a clock time. */
+function written(minutes: number): string {
   const days = Math.floor(minutes * MINUTE / DAY);
   const inDay = minutes - days * DAY / MINUTE;
   const two = (value: number): string => String(value).padStart(2, "0");

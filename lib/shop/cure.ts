@@ -29,6 +29,10 @@ export interface CurePlan {
   readonly handlingTime: number;
   /** Time until full strength at that temperature [s]. */
   readonly fullCureTime: number;
+  /** Whether it may stop short of full cure there, however long it stands. */
+  readonly mayStopShort: boolean;
+  /** From where on the resin may soften, cured no warmer than planned: an estimate [K]. */
+  readonly softensFrom: number;
   /** Whether a rule of thumb stands in for the sheet's own data. */
   readonly byRuleOfThumb: boolean;
   /** What to know about it. */
@@ -48,22 +52,28 @@ export const RULE_OF_TEN_DEGREES: number = activationEnergy({
 
 /** Further from the sheet's temperature than this, times are guesses [K]. */
 const FAR = 15;
+/** Further below the sheet's temperature than this, a cure may end before it is full [K]. */
+const COLD = 5;
+/** How far above its cure a resin reaches its glass transition; common practice, no source [K]. */
+const GLASS_ABOVE_CURE = 15;
 
 /**
  * Times to handling and to full strength at the temperature of the workshop.
  *
- * Formula: t(T) = t_sheet exp[(Ea/R)(1/T − 1/T_sheet)]
+ * Formula: t(T) = t_sheet exp[(Ea/R)(1/T − 1/T_sheet)]; softens from T + 15 K
  *
- * Range: within 15 K of the sheet's temperature, else noted; many epoxies stop short of full cure
- * in the cold however long they stand.
+ * Range: within 15 K of the sheet's temperature, else noted; more than 5 K below it the times are a
+ * lower limit, for many epoxies stop short of full cure in the cold however long they stand (noted).
+ * Above the sheet's temperature thick parts heat themselves. A resin turns to glass as its glass
+ * transition passes the temperature of the cure by some 10 to 20 K; the sheet's own figure counts.
  *
- * Source: Arrhenius equation; without the sheet's data the rate doubles for ten degrees (common
+ * Source: Arrhenius equation; glass transition over cure: common practice, no source; without the sheet's data the rate doubles for ten degrees (common
  * practice, no source). Parts stay under vacuum overnight at room temperature: common practice, no
  * source.
  *
  * @param sheet Times and temperature from the resin's sheet.
  * @param temperature Temperature of the part while it cures [K].
- * @returns Handling time (earliest demoulding) and full cure [s].
+ * @returns Handling time (earliest demoulding) and full cure [s], and what limits them.
  * @throws {InputError} If an input is not above 0 or full cure comes before handling.
  *
  * @example Ten degrees cooler, twice the time
@@ -81,8 +91,19 @@ export function curePlan(sheet: CureSheet, temperature: number): CurePlan {
   const byRuleOfThumb = sheet.activationEnergy === undefined && temperature !== sheet.temperature;
   const notes: string[] = [];
   if (byRuleOfThumb) notes.push("By the rule of thumb: ten degrees cooler, twice the time.");
-  if (Math.abs(temperature - sheet.temperature) > FAR) {
-    notes.push(`More than ${FAR} K from the sheet's temperature: try it on a sample first.`);
+  const below = sheet.temperature - temperature;
+  const mayStopShort = below > COLD;
+  if (mayStopShort) {
+    notes.push(
+      `${below.toFixed(0)} degrees below the sheet's temperature an epoxy may stop short of full ` +
+        "cure however long it stands: warm the part to the sheet's temperature in the end.",
+    );
+  }
+  if (Math.abs(below) > FAR) {
+    notes.push(
+      `More than ${FAR} K from the sheet's temperature: try it on a sample first` +
+        (below < 0 ? "; a thick wet part heats itself, and warm foam is weak." : "."),
+    );
   }
   if (sheet.postCureTemperature !== undefined) {
     notes.push(
@@ -93,6 +114,8 @@ export function curePlan(sheet: CureSheet, temperature: number): CurePlan {
   return {
     handlingTime: check.result("handling time", sheet.handlingTime / factor, "s"),
     fullCureTime: check.result("time to full cure", sheet.fullCureTime / factor, "s"),
+    mayStopShort,
+    softensFrom: temperature + GLASS_ABOVE_CURE,
     byRuleOfThumb,
     notes,
   };

@@ -1,7 +1,7 @@
 import { checkTask } from "./_day_costs_checks.ts";
 import { type Skim } from "../filler/mod.ts";
 import { addUpCosts, type CostLine, type CostPlan, type ThreePoint } from "./cost_plan.ts";
-import type { BagPlan } from "./bagging.ts";
+import { type BagPlan, USUAL_BAGGING } from "./bagging.ts";
 import type { DayPlan } from "./day_plan.ts";
 import type { Paint } from "./paint.ts";
 
@@ -47,7 +47,7 @@ function minutes(low: number, likely: number, high: number): ThreePoint {
 /** Paces to start from: common practice, no source. Time a day and put in your own. */
 export const USUAL_PACES: DayPaces = {
   cutting: minutes(5, 10, 20),
-  bagging: minutes(40, 60, 120),
+  bagging: USUAL_BAGGING,
   trimming: minutes(20, 40, 90),
   fairing: minutes(10, 20, 40),
   sanding: minutes(30, 60, 150),

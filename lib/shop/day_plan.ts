@@ -1,5 +1,6 @@
 import { checksFor } from "../check/mod.ts";
 import { type FilletSchedule, filletSchedule, type Mix, splitMix } from "../filler/mod.ts";
+import { type DayTimes, dayTimes } from "./_day_times.ts";
 import { type WeighBox, weighBoxes } from "./_weigh_boxes.ts";
 import { type BagPlan, planBag } from "./bagging.ts";
 import { type Batch, type BatchPlan, planBatches } from "./batches.ts";
@@ -19,6 +20,7 @@ import { type ExothermCheck, exothermCheck, type StandingPot } from "./pot_life.
 import { planResin, type ResinPlan, type ResinTask } from "./resin_plan.ts";
 import { type BagPressure, bagPressure, type CrushCheck, crushCheck } from "./vacuum.ts";
 
+export type { DayTimes, DrawnInTime } from "./_day_times.ts";
 export type { WeighBox } from "./_weigh_boxes.ts";
 
 const check = checksFor("plan the day");
@@ -39,7 +41,7 @@ export interface DayBatch extends Batch, Pick<Mix, "resinMass" | "hardenerMass">
 }
 
 /** Everything for the sheet of one lay-up day. */
-export interface DayPlan {
+export interface DayPlan extends DayTimes {
   /** Name of the part. */
   readonly part: string;
   /** What stands above the cautions. */
@@ -72,8 +74,6 @@ export interface DayPlan {
   readonly crush?: CrushCheck;
   /** Times to handling and full cure. */
   readonly cure: CurePlan;
-  /** Clock time of the earliest demoulding, counted from the last resin. */
-  readonly handleClock: string;
   /** Putty for the fillets; none without them. */
   readonly fillets?: FilletSchedule;
   /** Boxes to write weights in, with what is expected. */
@@ -84,7 +84,8 @@ export interface DayPlan {
 
 /**
  * The plan of a lay-up day from plain inputs: what to cut, mix, bag and wait for, with clock times,
- * cautions and boxes for the weighings. The resin is that of the cloth as cut, so that the masses of
+ * cautions and boxes for the weighings. Demoulding counts from the slowest crew, and the bag is held
+ * against the gelling of the first cloth. The resin is that of the cloth as cut, so that the masses of
  * all its parts agree.
  *
  * Range: as the functions that it calls.
@@ -146,6 +147,8 @@ export function planDay(task: DayTask): DayPlan {
     resinPerArea: resin.total / clothArea,
   });
   const trials = { spread: batches.task.rateSpread, randomRuns: 20, seed: TRIAL_SEED };
+  const trialsByMark = tryLayups(batches, { ...trials, mixBy: "mark" });
+  const times = dayTimes(task, batches, trialsByMark);
   const pots = batches.batches.map((batch) => dayBatch(batch, task));
   const exotherm = exothermCheck(task.crew.sheet, largestPot(batches));
   const cure = curePlan(task.cure, task.crew.temperature);
@@ -162,13 +165,13 @@ export function planDay(task: DayTask): DayPlan {
     layers: task.layers,
     resin,
     batches,
-    trialsByMark: tryLayups(batches, { ...trials, mixBy: "mark" }),
+    trialsByMark,
     trialsByClock: tryLayups(batches, { ...trials, mixBy: "clock" }),
     pots,
     exotherm,
     ...bagged,
     cure,
-    handleClock: clockAfter(task.start, batches.finishAt + cure.handlingTime),
+    ...times,
     ...(fillets === undefined ? {} : { fillets }),
     boxes: weighBoxes({ cloths, cores, resin, pots }),
     notes: [
@@ -177,6 +180,8 @@ export function planDay(task: DayTask): DayPlan {
       ...exotherm.notes,
       ...(bagged.pressure?.notes ?? []),
       ...(bagged.crush?.verdict === "fails" ? ["The bag would crush the core: less vacuum."] : []),
+      ...(bagged.crush?.notes ?? []),
+      ...(times.drawn?.notes ?? []),
       ...cure.notes,
     ],
   };
@@ -237,9 +242,9 @@ function bagOf(bag: DayBag): { bag: BagPlan; pressure: BagPressure; crush?: Crus
   if (bag.coreStrength === undefined || pressure.compaction === 0) return { bag: plan, pressure };
   const crush = crushCheck({
     compaction: pressure.compaction,
-    bagArea: bag.length * bag.width,
+    bagArea: plan.tapedArea,
     coreStrength: bag.coreStrength,
-    contactShare: 1,
+    contactShare: bag.contactShare ?? 1,
   });
   return { bag: plan, pressure, crush };
 }

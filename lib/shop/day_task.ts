@@ -3,6 +3,7 @@ import type { BaggedPart } from "./bagging.ts";
 import type { BatchTask } from "./batches.ts";
 import type { RiskyOperation } from "./cautions.ts";
 import type { CoreTask } from "./core_sheets.ts";
+import type { ThreePoint } from "./cost_plan.ts";
 import type { CureSheet } from "./cure.ts";
 import type { RollTask } from "./cut_list.ts";
 import type { ResinCoat, ResinTask } from "./resin_plan.ts";
@@ -26,8 +27,12 @@ export interface DayCore extends CoreTask {
 export interface DayBag extends BaggedPart {
   /** Gauge reading expected and pressure outside. */
   readonly vacuum: GaugeVacuum;
-  /** Compressive strength of the weakest core under it; none without core [Pa]. */
+  /** Strength in compression of the weakest core, warm as it will be; none without core [Pa]. */
   readonly coreStrength?: number;
+  /** Part of the core's area that carries: 1 if left out, less for scored or grooved sheets [1]. */
+  readonly contactShare?: number;
+  /** Time to bag the part until it is under vacuum; `USUAL_BAGGING` if left out [s]. */
+  readonly baggingTime?: ThreePoint;
 }
 
 /** A lay-up day: what is made, with what, by a crew how fast. */

@@ -15,6 +15,8 @@ export interface LayupTrials {
   readonly worstDryTime: number;
   /** Most resin thrown away [kg]. */
   readonly worstDiscarded: number;
+  /** When the slowest had laid the last of its resin [s]. */
+  readonly latestFinish: number;
   /** Smallest time by which a pot was ready before it was needed [s]. */
   readonly tightest: number;
   /** Holds: none failed. */
@@ -96,6 +98,7 @@ export function tryLayups(plan: BatchPlan, options: TrialOptions): LayupTrials {
     failed: wrong.length,
     worstDryTime: Math.max(...runs.map(({ dryTime }) => dryTime)),
     worstDiscarded: Math.max(...runs.map(({ discarded }) => discarded)),
+    latestFinish: Math.max(...runs.map(({ finishAt }) => finishAt)),
     tightest: Math.min(...runs.map(({ tightest }) => tightest)),
     verdict: wrong.length === 0 ? "holds" : "fails",
   };

@@ -12,7 +12,10 @@ export interface PotLifeSheet {
   readonly mass: number;
   /** Temperature for which it holds [K]. */
   readonly temperature: number;
-  /** Time in a thin layer, if the sheet gives it: no pot lasts longer [s]. */
+  /**
+   * Time in a thin layer, if the sheet gives it: no pot lasts longer. Without it none lasts longer
+   * than the sheet's own mass [s].
+   */
   readonly thinLayerTime?: number;
   /** Activation energy; the rate doubles for ten degrees if left out [J/mol]. */
   readonly activationEnergy?: number;
@@ -39,7 +42,7 @@ export const ESTIMATED_MASS_EXPONENT = 1 / 3;
  * Pot life of a pot of any mass at any temperature.
  *
  * Formula: t = t_sheet exp[(Ea/R)(1/T − 1/T_sheet)] (m/m_sheet)^(−n), at most the time in a thin
- * layer
+ * layer, or without that figure t_sheet exp[…], as if the mass were the sheet's
  *
  * Range: an estimate within a few times the sheet's mass and 10 K of its temperature. A pot that
  * warms in the hand is spent: spread it out on a tray.
@@ -78,9 +81,9 @@ export function potLife(sheet: PotLifeSheet, pot: Pot): number {
   });
   const time = sheet.potLife / factor * (mass / sheet.mass) ** -exponent;
   const thin = sheet.thinLayerTime === undefined
-    ? Infinity
-    : check.positive("time in a thin layer", sheet.thinLayerTime, "s") / factor;
-  return check.result("pot life", Math.min(time, thin), "s");
+    ? sheet.potLife
+    : check.positive("time in a thin layer", sheet.thinLayerTime, "s");
+  return check.result("pot life", Math.min(time, thin / factor), "s");
 }
 
 /** Pot life of one mass. */

@@ -81,7 +81,7 @@ export function bagPressure(vacuum: GaugeVacuum): BagPressure {
 export interface BaggedCore {
   /** Pressure of the bag on the part [Pa]. */
   readonly compaction: number;
-  /** Area under the bag [m²]. */
+  /** Area inside the tape line, the flange included [m²]. */
   readonly bagArea: number;
   /** Compressive strength of the core through its thickness, at the temperature of cure [Pa]. */
   readonly coreStrength: number;
@@ -99,18 +99,25 @@ export interface CrushCheck {
   readonly reserve: number;
   /** Holds from a reserve of 1 on. */
   readonly verdict: "holds" | "fails";
+  /** What is doubtful about it. */
+  readonly notes: readonly string[];
 }
+
+/** Below this reserve a warm core may crush; common practice, no source. */
+const WARM_RESERVE = 2;
 
 /**
  * Force of a bag on mould and core, and whether the core crushes.
  *
- * Formula: F = p A; core pressure = p/share; reserve = σ_c/(p/share)
+ * Formula: F = p A of all that is taped; core pressure = p/share; reserve = σ_c/(p/share)
  *
- * Range: share above 0 to 1. Warm foam is weaker than its sheet says.
+ * Range: share above 0 to 1: the bag presses a scored or grooved sheet on what the cuts leave. A foam's sheet
+ * gives its strength at room temperature; warm it keeps less, at 60 °C often no more than half (common
+ * practice, no source), so that a reserve below 2 is noted.
  *
  * Source: statics.
  *
- * @param core Compaction [Pa], area [m²], core strength [Pa], contact share [1].
+ * @param core Compaction [Pa], taped area [m²], core strength [Pa], contact share [1].
  * @returns Force [N], pressure on the core [Pa], reserve [1] and verdict.
  * @throws {InputError} If an input is outside its range.
  *
@@ -139,5 +146,11 @@ export function crushCheck(core: BaggedCore): CrushCheck {
     corePressure,
     reserve,
     verdict: reserve >= 1 ? "holds" : "fails",
+    notes: reserve < 1 || reserve >= WARM_RESERVE ? [] : [
+      `The core carries ${
+        reserve.toFixed(1)
+      } times what the bag presses, at the temperature of its ` +
+      "strength: by room temperature figures a warm cure may crush it.",
+    ],
   };
 }

@@ -263,7 +263,9 @@ Deno.test("pot life falls with mass and warmth; infusion just fills at its reach
     fc.property(between(0.05, 1), between(285, 305), between(0.05, 1), (mass, warm, viscosity) => {
       const sheet = { potLife: 1800, mass: 0.1, temperature: 298 };
       const life = potLife(sheet, { mass, temperature: warm });
-      assert(potLife(sheet, { mass: mass * 1.1, temperature: warm }) < life);
+      const more = potLife(sheet, { mass: mass * 1.1, temperature: warm });
+      // Below the sheet's own mass its figure is the most that is promised.
+      assert(mass > 0.1 ? more < life : more <= life);
       assert(potLife(sheet, { mass, temperature: warm + 1 }) < life);
       const part = {
         viscosity,

@@ -475,6 +475,7 @@ const SHOP: readonly (readonly [string, Call, readonly unknown[]])[] = [
   }]],
   ["cautionsFor", shop.cautionsFor, [["sanding"]]],
   ["clockAfter", shop.clockAfter, ["18:00", 600]],
+  ["fullHourAfter", shop.fullHourAfter, ["18:00", 600]],
   ["planDay", shop.planDay, [day]],
   ["dayCosts", shop.dayCosts, [{
     plan: shop.planDay(day as unknown as shop.DayTask),

@@ -79,7 +79,11 @@ Deno.test("a workshop in words is the same record, and a bad word is named", () 
     if (typeof value === "number") assertClose(other as number, value, { relative: 1e-13 });
     else assertEquals(other, value);
   }
-  for (const wrong of [{ potLife: "40 g" }, { potMass: "" }, { loss: 2 }]) {
+  const thin = workshopInWords(catalogue.resins.get("sticky")!, { ...words, thinLayerTime: "3 h" });
+  assertEquals(thin.thinLayerTime, 10_800);
+  for (
+    const wrong of [{ potLife: "40 g" }, { thinLayerTime: "3 kg" }, { potMass: "" }, { loss: 2 }]
+  ) {
     assertThrows(
       () => workshopInWords(catalogue.resins.get("sticky")!, { ...words, ...wrong }),
       InputError,

@@ -1,4 +1,4 @@
-import { assertEquals, assertThrows } from "@std/assert";
+import { assert, assertEquals, assertThrows } from "@std/assert";
 import { assertClose } from "../close.ts";
 import { InputError } from "../../lib/check/mod.ts";
 import {
@@ -66,15 +66,22 @@ Deno.test("a cool workshop makes curing longer", () => {
   const plan = curePlan(sheet, 291.15);
   assertClose(plan.handlingTime, 122743.03797078512, { relative: 1e-12 });
   assertClose(plan.fullCureTime / plan.handlingTime, 8.4, { relative: 1e-13 });
-  assertEquals([plan.byRuleOfThumb, plan.notes.length], [false, 0]);
+  // 7 K below the sheet's 25 °C: it may never cure fully. It softens from 18 + 15 °C on.
+  assertEquals([plan.byRuleOfThumb, plan.mayStopShort, plan.notes.length], [false, true, 1]);
+  assertClose(plan.softensFrom, 306.15, { relative: 1e-14 });
+  assertEquals(curePlan(sheet, 293.16).mayStopShort, false);
+  assertEquals(curePlan(sheet, 293.14).mayStopShort, true);
+  // 11 °C, 14 K below: said too, where only what is beyond 15 K used to be.
+  assert(curePlan(sheet, 284.15).notes[0]!.startsWith("14 degrees below"));
+  assert(curePlan(sheet, 353.15).notes[0]!.includes("heats itself"));
   // At the sheet's own temperature nothing is guessed.
   const { activationEnergy: _, ...bare } = sheet;
   assertEquals([curePlan(bare, 298.15).byRuleOfThumb, curePlan(bare, 298.15).notes.length], [
     false,
     0,
   ]);
-  // Rule of thumb, far from the sheet's temperature, a post-cure asked for.
-  assertEquals(curePlan({ ...bare, postCureTemperature: 333 }, 280).notes.length, 3);
+  // Rule of thumb, cold, far from the sheet's temperature, a post-cure asked for.
+  assertEquals(curePlan({ ...bare, postCureTemperature: 333 }, 280).notes.length, 4);
 });
 
 Deno.test("a log tells whether the part can be handled", () => {

@@ -109,6 +109,63 @@ Deno.test("the day has clock times, cautions, bag, cure and fillets", () => {
   assertEquals(JSON.parse(JSON.stringify(plan)), plan);
 });
 
+// By hand: 2.25 m² at 0.7 × 0.001 m²/s after 240 s of mixing end 3454 s after 18:30, at 19:28.
+// Handling 12 h after that is 07:28, up to 08:00; two degrees colder e^(6361.9 (1/291 − 1/293)) =
+// 1.161 times 12 h: 09:23, up to 10:00. Seven days and an hour are eight days.
+Deno.test("demoulding and full strength count from the slowest crew, rounded up", () => {
+  const plan = planDay(task);
+  assertClose(plan.trialsByMark.latestFinish, 240 + 2250 / 0.7, { relative: 1e-9 });
+  assertEquals([plan.latestFinishClock, plan.handleClock, plan.colderHandleClock], [
+    "19:28",
+    "08:00 (+1 day)",
+    "10:00 (+1 day)",
+  ]);
+  assertEquals(plan.fullStrengthDays, 8);
+});
+
+// Expected 240 + 2250 + 3600 s after 18:30 is 20:12, at the latest 3454 + 7200 = 10 654 s, 21:28.
+// The pot life of 2400 s ends at 19:10.
+Deno.test("the bag is held against the gelling of the first cloth", () => {
+  const drawn = (thinLayerTime: number): DayPlan => {
+    const sheet = { ...task.crew.sheet, thinLayerTime };
+    return planDay({ ...task, crew: { ...task.crew, sheet } });
+  };
+  const { drawn: silent, notes } = planDay(task);
+  assertEquals([silent!.clock, silent!.latestClock, silent!.gelClock], ["20:12", "21:28", "19:10"]);
+  assertEquals(silent!.verdict, "not known");
+  assert(notes.some((note) => note.includes("look up the resin's time in a thin layer")));
+  assertEquals([drawn(10_700).drawn!.verdict, drawn(10_700).drawn!.notes], ["holds", []]);
+  assertEquals(drawn(10_600).drawn!.verdict, "fails");
+  assert(drawn(10_600).notes.some((note) => note.includes("gels about 21:27")));
+  const quick = { ...task.bag!, baggingTime: { low: 60, likely: 60, high: 120 } };
+  const slow = { ...task.crew, sheet: { ...task.crew.sheet, potLife: 3600 } };
+  assertEquals(planDay({ ...task, bag: quick, crew: slow }).drawn!.verdict, "holds");
+  assertEquals(
+    planDay({ ...task, bag: { ...quick, baggingTime: undefined as never } }).drawn,
+    silent,
+  );
+  assertThrows(
+    () => planDay({ ...task, bag: { ...quick, baggingTime: { low: 1, likely: 9, high: 5 } } }),
+    InputError,
+    "longest time to bag",
+  );
+});
+
+// 1.25 m × 0.45 m with a flange of 80 mm is 1.41 m × 0.61 m inside the tape, at 70 kPa 60 207 N;
+// the part's footprint alone would be 39 375 N.
+Deno.test("the bag presses on all that is taped, and on what a scored core leaves", () => {
+  const { crush, bag } = planDay(task);
+  assertClose(bag!.tapedArea, 1.41 * 0.61, { relative: 1e-14 });
+  assertClose(crush!.force, 60_207, { relative: 1e-12 });
+  assertClose(crush!.reserve, 1.3e6 / 70e3, { relative: 1e-13 });
+  const scored = planDay({ ...task, bag: { ...task.bag!, contactShare: 0.05 } });
+  assertEquals(scored.crush!.verdict, "fails");
+  // 105 kPa against 70 kPa holds cold; warm foam may not.
+  const weak = planDay({ ...task, bag: { ...task.bag!, coreStrength: 105e3 } });
+  assertEquals(weak.crush!.verdict, "holds");
+  assert(weak.notes.some((note) => note.includes("a warm cure may crush it")));
+});
+
 Deno.test("doubt anywhere in the day reaches its notes", () => {
   const doubtful = planDay({
     ...task,

@@ -55,6 +55,9 @@ Deno.test("pot life falls with warmth and mass, and no pot outlasts a thin layer
   assertClose(potLife(sheet, pot), 1795.9411911665526, { relative: 1e-12 });
   const small = { mass: 1e-6, temperature: 298.15 };
   assertClose(potLife({ ...sheet, thinLayerTime: 3600 }, small), 3600, { relative: 1e-14 });
+  // Without that figure a small pot lasts as long as the sheet's own and no longer: 30 min at its
+  // temperature, where the power of the mass alone would say 83 549 s.
+  assertClose(potLife(sheet, small), 1800, { relative: 1e-14 });
   // Warmth shortens a thin layer's time as it does a pot's: half of it for the ten degrees of the rule.
   const rule = { potLife: 1800, mass: 0.1, temperature: 298, thinLayerTime: 3000 };
   assertClose(potLife(rule, { mass: 1e-3, temperature: 308 }), 1500, { relative: 1e-12 });
