@@ -79,7 +79,7 @@ export function creepAtHold(held: HeldReadings): Creep {
   const bends = curve!.low > 1e-9 * Math.abs(deflection[0]!);
   const verdict = bends ? "speeding up" : grows ? "steady" : "cannot be told";
   const first = check.positive("deflection at the first reading", deflection[0]!, "m");
-  const shareOfFirst = perDecade.value / first;
+  const shareOfFirst = check.result("share of the first reading", perDecade.value / first);
   const last = decades.at(-1)!;
   return {
     ...{ perDecade, atOneSecond, shareOfFirst, verdict },

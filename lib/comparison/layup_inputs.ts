@@ -1,4 +1,4 @@
-import { checksFor } from "../check/mod.ts";
+import { checksFor, type Fields } from "../check/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
 import { coreLamina, curedPly } from "../micromechanics/mod.ts";
 import type { Dimension } from "../quantity/mod.ts";
@@ -6,6 +6,7 @@ import type { CoreLayer, LayerRecord, LayupRecord, ReinforcementLayer } from "..
 import type { Uncertain } from "../statistics/mod.ts";
 import { coreInputs, coreNames, fractionInput, plyInputs, plyNames } from "./_layer_inputs.ts";
 import { checkLayup } from "./_layup_checks.ts";
+import { MEASURED } from "./_shape.ts";
 import { withModulus, withShearModulus } from "./_scaled_material.ts";
 import { FIBRE_FRACTION, PART_THICKNESS } from "./input_names.ts";
 
@@ -31,6 +32,8 @@ export interface KnownOfPart {
    */
   readonly thickness?: Uncertain;
 }
+
+const KNOWN: Fields = { "fibreFraction?": MEASURED, "thickness?": MEASURED };
 
 /** A lay-up as a formula: its inputs by name, and the stack that they make. */
 export interface LayupModel {
@@ -84,7 +87,7 @@ export interface LayupModel {
  */
 export function layupModel(layup: LayupRecord, known: KnownOfPart = {}): LayupModel {
   checkLayup(check, layup);
-  check.object("what is known of the part", known);
+  check.shape("what is known of the part", known, KNOWN);
   const plies = layup.layers.filter((layer) => layer.kind === "reinforcement");
   const cores = layup.layers.filter((layer) => layer.kind === "core");
   const first = plies[0] ?? check.refuse("plies", plies, "must be one or more");

@@ -147,7 +147,7 @@ export function withoutMachine(measured: Uncertain, machine: Uncertain): Without
   check.finite("machine compliance", machine.value, "m/N");
   check.nonNegative("uncertainty of the machine compliance", machine.u, "m/N");
   const value = check.positive("what the machine leaves", measured.value - machine.value, "m/N");
-  const machineShare = machine.value / measured.value;
+  const machineShare = check.result("machine's share", machine.value / measured.value);
   return {
     value,
     u: Math.hypot(measured.u, machine.u),

@@ -2,6 +2,7 @@ import { checksFor } from "../check/mod.ts";
 import { propagateTogether } from "../statistics/mod.ts";
 import { amongInputs, rigidityOf, shapeOfSection, shearAreaOf } from "./_measured_section.ts";
 import type { ModuliPair } from "./allowed_moduli.ts";
+import { LOAD_CASE } from "./_shape.ts";
 import { jointRegion, type JointRegionOptions } from "./joint_region.ts";
 import type { TestedBeam } from "./measured_moduli.ts";
 import type { PlannedTest } from "./predicted_bending.ts";
@@ -107,7 +108,7 @@ export function shapeSpread(
   const { faceE, coreG } = check.object("moduli", moduli);
   check.positive("face modulus", faceE, "Pa");
   check.positive("core shear modulus", coreG, "Pa");
-  check.shape("tests", tests, [{ test: "text" }]);
+  check.shape("tests", tests, [{ test: "text", loadCase: LOAD_CASE }]);
   const spans = check.list("tests", tests).map(({ test }) => `span of ${test}`);
   const unknown = spans.find((name) => inputs[name] === undefined);
   if (unknown !== undefined) check.refuse("tests", unknown, "must be tests of the prediction");

@@ -179,6 +179,11 @@ Deno.test("the machine is what the bar leaves, with the bar's thickness cubed in
     InputError,
     "what the machine leaves",
   );
+  assertThrows(
+    () => withoutMachine({ value: 1e-4, u: 0 }, { value: -1e308, u: 0 }),
+    InputError,
+    "machine's share is -Infinity",
+  );
 });
 
 Deno.test("tests that share a machine and a scale: common errors count once, by hand", () => {
@@ -243,6 +248,8 @@ Deno.test("creep: growth by decade, a forecast, and what speeds up", () => {
   refused({ time: time.with(3, 30) }, "time of reading 4");
   refused({ time: time.with(0, 0) }, "time of reading 1 is 0 s");
   refused({ deflection: [1, 2] }, "number of deflections");
+  const fromNothing = { deflection: [5e-324, ...held(0).deflection.slice(1)] };
+  refused(fromNothing, "share of the first reading is Infinity");
 });
 
 Deno.test("what cannot be searched is refused by name", () => {

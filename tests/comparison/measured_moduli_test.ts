@@ -193,6 +193,11 @@ Deno.test("moduli of what is no tested beam are refused", () => {
       words,
     );
   }
+  assertThrows(
+    () => shapeSpread(good, [{ test: "other" }] as never, { faceE: 20e9, coreG: 25e6 }),
+    InputError,
+    "loadCase of entry 1 of tests is missing",
+  );
   assertThrows(() => shapeSpread(good, [], { faceE: 20e9, coreG: 25e6 }), InputError, "tests");
   assertThrows(() => shapeSpread(good, tests, { faceE: 0, coreG: 25e6 }), InputError, "modulus");
   assertThrows(

@@ -121,6 +121,11 @@ Deno.test("choices that cannot be meant are refused by name", () => {
   refused({ pliesPerFace: 1e9 }, "plies per face is 1000000000");
   refused({ coreThickness: -1 }, "core thickness is -1 m");
   refused({ fibreFraction: 40 }, "fibre fraction is 40");
+  assertThrows(
+    () => layupModel(sole, { fibreFraction: null } as never),
+    InputError,
+    "fibreFraction of what is known of the part is null",
+  );
   const solid = { name: "solid", layers: sole.layers.slice(0, 2) };
   assertThrows(() => variedLayup(solid, {}), InputError, "one core with plies on both sides");
 });
