@@ -3,13 +3,15 @@
  *
  * @module
  */
-import fc, { type Arbitrary } from "fast-check";
+import { cpuUsage } from "node:process";
+import fc, { type Arbitrary, type WeightedArbitrary } from "fast-check";
 import { InputError } from "../../lib/check/mod.ts";
 import type { DocFunction, Symbols } from "./_doc.ts";
 import { edited, frozen, isRecord, MILD, SPOILING } from "./_edits.ts";
 import { inputsFor } from "./_hostile.ts";
+import type { Args, Sound } from "./_light.ts";
 
-/** Longest that one call may take on a busy machine; our own heaviest takes one [s]. */
+/** Longest that one call may compute; our own heaviest takes one [s]. */
 const PATIENCE = 3;
 
 const SLOW = "slow";
@@ -51,6 +53,8 @@ export interface Findings {
   readonly calls: number;
   /** How often it gave a result. */
   readonly results: number;
+  /** How often it refused, as it should. */
+  readonly refusals: number;
   /** Longest call, and all calls together [s]. */
   readonly slowest: number;
   readonly seconds: number;
@@ -64,7 +68,7 @@ export interface Attack {
   // deno-lint-ignore no-explicit-any
   readonly call: (...args: any[]) => unknown;
   /** Argument lists known to be sound. */
-  readonly known: readonly (readonly unknown[])[];
+  readonly sound: Sound;
   /** Every documented name. */
   readonly symbols: Symbols;
   /** How often. */
@@ -73,62 +77,71 @@ export interface Attack {
   readonly watch: Watch;
   /** Whether the watch is told the arguments too, which takes time. */
   readonly loud: boolean;
+  /** Told the number of calls after each. */
+  readonly progress?: ((calls: number) => void) | undefined;
 }
 
 /** Calls a function with sound inputs and with spoilt ones. */
 export async function attack(
   { name, params }: DocFunction,
-  { call, known, symbols, runs, watch, loud }: Attack,
+  { call, sound, symbols, runs, watch, loud, progress }: Attack,
 ): Promise<Findings> {
-  const count = { calls: 0, results: 0, slowest: 0, seconds: 0 };
+  const count = { calls: 0, results: 0, refusals: 0, slowest: 0, seconds: 0 };
   const offences = new Map<string, string>();
   const byType = fc.tuple(
     ...params.map(({ tsType, comment }) => inputsFor(tsType, { comment, symbols })),
   );
-  const base: Arbitrary<readonly unknown[]> = known.length === 0
-    ? byType
-    : fc.oneof({ weight: 2, arbitrary: fc.constantFrom(...known) }, {
-      weight: 1,
-      arbitrary: byType,
-    });
   const edits = fc.tuple(MILD, fc.oneof(fc.constant([]), SPOILING));
-  const property = fc.asyncProperty(base, edits, async (args, [mild, spoiling]) => {
-    // Of slow calls one is enough.
-    if (offences.has(SLOW)) return;
-    const own = new Set<unknown>();
-    const plain = frozen(edited(edited(args, mild), spoiling));
-    const given = plain.map((arg) => ownCalls(arg, own));
-    const told = (): string => `${name}(${fc.stringify(plain).slice(1, -1).slice(0, 600)})`;
-    watch.beat(() => loud ? told() : `${name}, call ${count.calls}`);
-    const started = performance.now();
-    const { offence, result } = await outcome(() => call(...given), { given, own });
-    const seconds = (performance.now() - started) / 1000;
-    count.calls++;
-    count.results += Number(result);
-    count.slowest = Math.max(count.slowest, seconds);
-    count.seconds += seconds;
-    // Twice: once may be the machine's own business.
-    if (seconds > PATIENCE && await timeOf(() => call(...given)) > PATIENCE) {
-      offences.set(SLOW, `${told()}: took ${seconds.toFixed(1)} s`);
-    }
-    const kind = offence?.replace(/\d+/g, "");
-    if (kind !== undefined && offences.size < MOST && !offences.has(kind)) {
-      offences.set(kind, `${told()}: ${offence}`);
-    }
-  });
+  const property = fc.asyncProperty(
+    argsFrom(sound, byType),
+    edits,
+    async (args, [mild, spoiling]) => {
+      // Of slow calls one is enough.
+      if (offences.has(SLOW)) return;
+      const own = new Set<unknown>();
+      const plain = frozen(edited(args, [...mild, ...spoiling]));
+      const given = plain.map((arg) => ownCalls(arg, own));
+      const told = (): string => `${name}(${fc.stringify(plain).slice(1, -1).slice(0, 4000)})`;
+      watch.beat(() => loud ? told() : `${name}, call ${count.calls}`);
+      const started = performance.now();
+      const { offence, result } = await outcome(() => call(...given), { given, own });
+      const seconds = (performance.now() - started) / 1000;
+      count.calls++;
+      count.results += Number(result);
+      count.refusals += Number(!result && offence === undefined);
+      count.slowest = Math.max(count.slowest, seconds);
+      count.seconds += seconds;
+      // Once more by the processor's clock: the other runs on while others have the machine.
+      if (seconds > PATIENCE && await computingOf(() => call(...given)) > PATIENCE) {
+        offences.set(SLOW, `${told()}: took ${seconds.toFixed(1)} s`);
+      }
+      const kind = offence?.replace(/\d+/g, "");
+      if (kind !== undefined && offences.size < MOST && !offences.has(kind)) {
+        offences.set(kind, `${told()}: ${offence}`);
+      }
+      progress?.(count.calls);
+    },
+  );
   await fc.assert(property, { seed: 20261125, numRuns: runs });
   return { name, ...count, offences: [...offences.values()] };
 }
 
-/** How long a call takes [s]. */
-async function timeOf(call: () => unknown): Promise<number> {
-  const started = performance.now();
+/** Two sound calls to one made by type; of a hundred one as heavy as they come. */
+function argsFrom({ usual, heavy }: Sound, byType: Arbitrary<Args>): Arbitrary<Args> {
+  const oneOf = (calls: readonly Args[], weight: number): WeightedArbitrary<Args>[] =>
+    calls.length === 0 ? [] : [{ weight, arbitrary: fc.constantFrom(...calls) }];
+  return fc.oneof(...oneOf(usual, 66), ...oneOf(heavy, 1), { weight: 33, arbitrary: byType });
+}
+
+/** How long a call computes [s]. */
+async function computingOf(call: () => unknown): Promise<number> {
+  const before = cpuUsage();
   try {
     await call();
   } catch {
     // A refusal takes its time too.
   }
-  return (performance.now() - started) / 1000;
+  return cpuUsage(before).user / 1e6;
 }
 
 /** What came of a call. */

@@ -66,11 +66,9 @@ export const SPOILING: Arbitrary<readonly Edit[]> = fc.array(
 type Path = readonly (string | number)[];
 
 /** A copy with the changes; what is not changed is shared. */
-export function edited<T>(value: T, edits: readonly Edit[]): T {
-  const places = placesIn(value);
-  const figures = places.filter(({ holds }) => typeof holds === "number");
-  // Every place but the argument list itself.
-  const inside = places.slice(1);
+export function edited<T extends object>(value: T, edits: readonly Edit[]): T {
+  if (edits.length === 0) return value;
+  const { figures, inside } = placesOf(value);
   return edits.reduce((now: unknown, edit) => {
     const among = "scale" in edit ? figures : inside;
     const place = among[edit.at % Math.max(among.length, 1)];
@@ -93,6 +91,24 @@ function scaled(old: unknown, factor: number): unknown {
 interface Placed {
   readonly path: Path;
   readonly holds: unknown;
+}
+
+interface Places {
+  readonly figures: readonly Placed[];
+  /** Every place but the argument list itself. */
+  readonly inside: readonly Placed[];
+}
+
+/** Places of argument lists that come again and again. */
+const known = new WeakMap<object, Places>();
+
+function placesOf(value: object): Places {
+  const found = known.get(value);
+  if (found !== undefined) return found;
+  const inside = placesIn(value).slice(1);
+  const places = { figures: inside.filter(({ holds }) => typeof holds === "number"), inside };
+  known.set(value, places);
+  return places;
 }
 
 /** Deeper than any of our types nests. */

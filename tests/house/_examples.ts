@@ -8,28 +8,13 @@
 import { join } from "@std/path";
 import { parseNotebook } from "../../lib/notebook/runner/notebook_file.ts";
 import type { DocFunction } from "./_doc.ts";
+import type { Args } from "./_light.ts";
 import { ROOT } from "./_source.ts";
 
-/** A call that gave a result. */
-interface Call {
-  readonly args: readonly unknown[];
-  readonly milliseconds: number;
-}
+/** Argument lists of calls that gave a result, by the name of the function. */
+export type Calls = ReadonlyMap<string, readonly Args[]>;
 
-/** Calls by the name of the function. */
-export type Calls = ReadonlyMap<string, readonly Call[]>;
-
-type Noted = Map<string, Call[]>;
-
-/** A call that takes longer is used only where there is no quicker one [ms]. */
-const SLOW = 30;
-
-/** Argument lists of the quick calls, or of the quickest. */
-export function quickOf(calls: readonly Call[]): readonly (readonly unknown[])[] {
-  const quick = calls.filter(({ milliseconds }) => milliseconds < SLOW);
-  const rising = calls.toSorted((a, b) => a.milliseconds - b.milliseconds);
-  return (quick.length > 0 ? quick : rising.slice(0, 1)).map(({ args }) => args);
-}
+type Noted = Map<string, Args[]>;
 
 const IMPORT =
   /import\s+(type\s+)?(\{[^}]*\}|\*\s+as\s+\w+)\s+from\s+"@laminate\/notebooks(?:\/(\w+))?";?/g;
@@ -47,7 +32,8 @@ export async function callsInExamples(functions: readonly DocFunction[]): Promis
 export async function callsInNotebooks(): Promise<Calls> {
   const calls: Noted = new Map();
   const folder = join(ROOT, "notebooks");
-  for (const { name } of Deno.readDirSync(folder)) {
+  const names = [...Deno.readDirSync(folder)].map(({ name }) => name).toSorted();
+  for (const name of names) {
     if (!name.endsWith(".ipynb")) continue;
     const { cells } = parseNotebook(Deno.readTextFileSync(join(folder, name)), name);
     const code = cells.filter((cell) => cell.cell_type === "code").map(({ source }) => source);
@@ -91,12 +77,10 @@ function noting(
       // A class is no call of ours.
       if (typeof value !== "function" || /^class\b/.test(String(value))) return [name, value];
       const noted = (...args: unknown[]): unknown => {
-        const started = performance.now();
         const keep = (): void => {
           const known = calls.get(name) ?? [];
           calls.set(name, known);
-          const milliseconds = performance.now() - started;
-          if (known.length < MOST) known.push({ args, milliseconds });
+          if (known.length < MOST) known.push(args);
         };
         const result = value(...args);
         // What is refused is no example of how to call it.
