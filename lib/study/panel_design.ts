@@ -112,7 +112,11 @@ export function makePanel(recipe: PanelRecipe): PanelMake {
     Array.from({ length: plies }, () => ({ lamina, thickness, angleDeg: 0 }));
   const stack = [...face(recipe.pliesMould), core, ...face(recipe.pliesBag)];
   const stiffness = panelStiffness(stack, { core: recipe.pliesMould });
-  const massPerArea = stiffness.massPerArea + 2 * recipe.core.resinUptake;
+  const massPerArea = check.result(
+    "mass per area",
+    stiffness.massPerArea + 2 * recipe.core.resinUptake,
+    "kg/m²",
+  );
   return Object.freeze({
     stack,
     stiffness: { ...stiffness, massPerArea },

@@ -115,6 +115,11 @@ Deno.test("a recipe makes the stack, with the core's resin in the mass", () => {
   assert(makePanel({ ...recipe, pliesBag: 1 }).notes.some((note) => note.includes("symmetric")));
 });
 
+Deno.test("a core that drinks resin without end is refused", () => {
+  const core = { ...recipe.core, resinUptake: 1e308 };
+  assertThrows(() => makePanel({ ...recipe, core }), InputError, "mass per area is Infinity");
+});
+
 Deno.test("a panel is judged as its own functions judge it", () => {
   const { figures, failures, make } = judgePanel(recipe, task);
   const { at } = levyPanel({ ...task, stiffness: make.stiffness });
