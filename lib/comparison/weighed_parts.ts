@@ -46,7 +46,8 @@ const CORE_THICKNESS_U = 0.1e-3;
  * A core that was not sealed before it was weighed soaks up resin that the plies never saw; the
  * catalogue's uptake with its wide range then counts, and widens the answer.
  *
- * Formula: `weighPart`; u of a catalogue range (high − low)/√12; core density m/(A t)
+ * Formula: `weighPart`; u of a catalogue range (high − low)/√12; core density m/(A t), with the
+ * core's own area where it was recorded
  *
  * Range: one core at most.
  *
@@ -85,6 +86,7 @@ export function weighedRecord(record: WeighingRecord): WeighedRecord {
     otherMass: record.otherMass,
     ...(core === undefined ? {} : { coreMass: record.coreMass }),
     ...(core === undefined || record.coreSealed ? {} : { coreUptake: uptake(core) }),
+    ...(core === undefined || record.coreArea === undefined ? {} : { coreArea: record.coreArea }),
     ...(record.dryClothMass === undefined ? {} : { dryClothMass: record.dryClothMass }),
   });
   const { fibreMassFraction, fibreVolumeFraction } = weighed;
@@ -138,7 +140,7 @@ function uptake({ core }: CoreLayer): Uncertain {
 }
 
 function densityOfCore(
-  { coreMass, area }: WeighingRecord,
+  { coreMass, area, coreArea }: WeighingRecord,
   { thickness }: CoreLayer,
 ): Propagated<"core mass" | "area" | "thickness"> | null {
   if (!(coreMass.value > 0)) return null;
@@ -146,7 +148,7 @@ function densityOfCore(
     (values) => values["core mass"] / (values.area * values.thickness),
     {
       "core mass": coreMass,
-      area,
+      area: coreArea ?? area,
       thickness: { value: thickness, u: CORE_THICKNESS_U },
     },
   );
@@ -156,7 +158,7 @@ function densityOfCore(
 function coreNotes(
   { core, thickness }: CoreLayer,
   density: Uncertain,
-  { coreSealed }: WeighingRecord,
+  { coreSealed, coreArea }: WeighingRecord,
 ): readonly string[] {
   const range = core.typical.density;
   if (range === undefined) return [];
@@ -165,7 +167,12 @@ function coreNotes(
     `${coreSealed ? ", its sealing coat included" : ""}, where ${core.name} has ` +
     `${range.low.toFixed(0)} to ${range.high.toFixed(0)}`;
   if (density.value + 2 * density.u < range.low) {
-    return [`Light core: ${figures}. A lighter foam is softer in shear; check the sheet.`];
+    return [
+      `Light core: ${figures}. A lighter foam is softer in shear; check the sheet.`,
+      ...(coreArea === undefined
+        ? ["Was the core smaller than the part? Then write down core_length and core_width."]
+        : []),
+    ];
   }
   if (density.value - 2 * density.u > range.high + coat) {
     return [`Heavy core: ${figures}. Another sheet, or a wet one?`];

@@ -31,9 +31,11 @@ const VAGUE = 0.3;
 
 /** The verdict on a weighing with its reasons, and the slips that would explain it. */
 export function doubtsOf(weighing: PartWeighing, figures: Figures): Judged {
-  const judged = judge(weighing, figures);
-  if (judged.verdict === "plausible") return judged;
-  return { verdict: judged.verdict, notes: [...judged.notes, ...slips(weighing)] };
+  const { verdict, notes } = judge(weighing, figures);
+  const cloth = clothNotes(weighing);
+  return verdict === "plausible"
+    ? { verdict, notes: [...notes, ...cloth] }
+    : { verdict, notes: [...notes, ...cloth, ...slips(weighing)] };
 }
 
 function judge(weighing: PartWeighing, figures: Figures): Judged {
@@ -83,6 +85,44 @@ function judge(weighing: PartWeighing, figures: Figures): Judged {
   }
   return { verdict: "plausible", notes: bandNotes(Vf, usualBand, weighing.process ?? "hand") };
 }
+
+/** Says so where the dry cloth is not what the schedule's layers weigh: a ply too many or too few. */
+function clothNotes(weighing: PartWeighing): string[] {
+  const { dryClothMass, trimmedClothMass: trimmed, area, layers } = weighing;
+  if (dryClothMass === undefined) return [];
+  const inPart = dryClothMass.value - (trimmed?.value ?? 0);
+  const shares = layers.map(({ arealWeight, count = 1, areaShare = 1 }) => ({
+    mass: count * areaShare * area.value * arealWeight.value,
+    u: count * areaShare * area.value * arealWeight.u,
+    ply: areaShare * area.value * arealWeight.value,
+    plies: count,
+  }));
+  const sum = (of: (share: typeof shares[number]) => number): number =>
+    shares.reduce((total, share) => total + of(share), 0);
+  const planned = sum(({ mass }) => mass);
+  const u = Math.hypot(
+    dryClothMass.u,
+    trimmed?.u ?? 0,
+    planned * area.u / area.value,
+    // Layers of one roll stray together: that is taken of all, the careful side.
+    sum((share) => share.u),
+  );
+  const excess = inPart - planned;
+  // Less than half of the lightest ply is no ply, however exact the scale.
+  const lightest = Math.min(...shares.map(({ ply }) => ply));
+  if (!(Math.abs(excess) > Math.max(2 * u, lightest / 2))) return [];
+  const count = Math.round(Math.abs(excess) / (planned / sum(({ plies }) => plies)));
+  const plies = count === 1 ? "one layer" : `${count} layers`;
+  const less = excess < 0;
+  return [
+    `The dry cloth weighed ${grams(inPart)} g, ${less ? "less" : "more"} than the ` +
+    `${grams(planned)} g of the schedule` +
+    (count === 0 ? "" : `: as ${plies} ${less ? "fewer" : "more"} would`) +
+    (less ? ". Is a layer missing?" : ". A layer too many, or offcuts on the scale?"),
+  ];
+}
+
+const grams = (mass: number): string => String(Math.round(1000 * mass));
 
 const mistake = (note: string): Judged => ({ verdict: "mistake", notes: [note] });
 const doubtful = (note: string): Judged => ({ verdict: "doubtful", notes: [note] });
@@ -143,6 +183,8 @@ function slips(weighing: PartWeighing): string[] {
   const high = usualFibreFraction("infused", volumes).high;
   const inRange = (fraction: number): boolean => fraction >= low && fraction <= high;
   const fits = (changed: Record<string, number>): boolean => inRange(fractionAt(weighing, changed));
+  // What is in doubt only because it is known roughly needs no slip to explain it.
+  if (fits(values)) return [];
   const explained = UNIT_SLIPS
     .filter(({ input, factor }) =>
       values[input] !== undefined && fits({ ...values, [input]: values[input] * factor })

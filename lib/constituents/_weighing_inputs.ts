@@ -22,6 +22,7 @@ const SCALE_MASSES = [
 function optionalInputs(weighing: PartWeighing): [string, Uncertain | undefined][] {
   return [
     ["core mass", weighing.coreMass],
+    ["core area", weighing.coreArea],
     ["core uptake", weighing.coreUptake],
     ["other mass", weighing.otherMass],
     ["dry cloth mass", weighing.dryClothMass],
@@ -72,7 +73,7 @@ export function massesAt(weighing: PartWeighing, values: NamedValues): PartMasse
     partMass: values["part mass"]!,
     coreMass: values["core mass"] ?? 0,
     otherMass: values["other mass"] ?? 0,
-    coreResin: (values["core uptake"] ?? 0) * area,
+    coreResin: (values["core uptake"] ?? 0) * (values["core area"] ?? area),
     fibreMass,
     // The dry weighing knows the mass, the schedule how it divides among fibres.
     fibreVolume: fibreMass * volumeByCloth / byCloth,
@@ -117,9 +118,16 @@ export function checkWeighing(check: Checks, weighing: PartWeighing): void {
   for (const [name, input] of optionalInputs(weighing)) {
     if (input === undefined) continue;
     check.object(name, input);
-    const unit = name === "core uptake" ? "kg/m²" : "kg";
+    const unit = name === "core uptake" ? "kg/m²" : name === "core area" ? "m²" : "kg";
     check.nonNegative(name, input.value, unit);
     check.nonNegative(`uncertainty of ${name}`, input.u, unit);
+  }
+  const { coreArea } = weighing;
+  if (coreArea !== undefined) {
+    check.positive("core area", coreArea.value, "m²");
+    if (!(coreArea.value <= weighing.area.value)) {
+      check.refuse("core area", coreArea.value, "must not be above the area of the part");
+    }
   }
   check.list("layers", weighing.layers);
   const known = new Map<string, number>();

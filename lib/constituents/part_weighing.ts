@@ -24,7 +24,7 @@ export interface WeighedCloth {
 export interface PartWeighing {
   /** Mass of the finished part, trimmed as its area is measured [kg]. */
   readonly partMass: Uncertain;
-  /** Area of the part [m²]. */
+  /** Area of the part: of its cloth, trim included if it is weighed with it [m²]. */
   readonly area: Uncertain;
   /** Each kind of cloth in it. */
   readonly layers: readonly WeighedCloth[];
@@ -32,7 +32,9 @@ export interface PartWeighing {
   readonly resinDensity: Uncertain;
   /** Mass of the core before lay-up; none for a solid part [kg]. */
   readonly coreMass?: Uncertain;
-  /** Resin that the core took up, all its faces together, per area of the part [kg/m²]. */
+  /** Area of the core where it is smaller than the part; that of the part if left out [m²]. */
+  readonly coreArea?: Uncertain;
+  /** Resin that the core took up, all its faces together, per area of the core [kg/m²]. */
   readonly coreUptake?: Uncertain;
   /** Film, peel ply, inserts, paint and the like that is on the scale too [kg]. */
   readonly otherMass?: Uncertain;

@@ -33,12 +33,14 @@ export interface WeighingRecord {
   readonly length?: Uncertain;
   /** Width, unless the area was recorded [m]. */
   readonly width?: Uncertain;
-  /** Area: as recorded, or length times width [m²]. */
+  /** Area: as recorded, or length times width, of the cloth with its trim if that is weighed [m²]. */
   readonly area: Uncertain;
   /** Mass of the cut cloth, weighed dry [kg]. */
   readonly dryClothMass?: Uncertain;
   /** Mass of the core before lay-up; 0 for a solid part [kg]. */
   readonly coreMass: Uncertain;
+  /** Area of the core where it was recorded; as large as the part if left out [m²]. */
+  readonly coreArea?: Uncertain;
   /** Whether the core was sealed with resin before it was weighed: then it soaks up no more. */
   readonly coreSealed: boolean;
   /** Mass of film, inserts, paint and the like that is on the scale too [kg]. */
@@ -73,6 +75,9 @@ const columnsFor = (layup: Filled<TextColumn>) =>
     area_u: optional(numberColumn("area", { min: 0 })),
     dry_cloth_mass: optional(mass),
     core_mass: optional(someMass),
+    core_length: optional(length),
+    core_width: optional(length),
+    core_area: optional(area),
     core_sealed: optional(choiceColumn("yes", "no")),
     other_mass: optional(someMass),
     part_mass: mass,
@@ -113,8 +118,9 @@ export function readWeighings(
     checkUncertainties(row, refuse);
     if (layup === undefined || size === undefined) return;
     checkCore(row, layup, refuse);
+    const coreArea = coreAreaOf(row, size, refuse);
     if (size.exact) notes.push(`${file} line ${line}: the area is counted as exact (no _u)`);
-    records.push(recordOf(row, { layup, size, line }));
+    records.push(recordOf(row, { layup, size, coreArea, line }));
   });
   return { content: Object.freeze(records), faults: byLine(faults), notes };
 }
@@ -153,6 +159,35 @@ function sizeOf(row: Row, refuse: Refuse): Size | undefined {
   };
 }
 
+/** The core's own area, known as well as the part's: by one tape. */
+function coreAreaOf(row: Row, { area }: Size, refuse: Refuse): Uncertain | undefined {
+  const { core_length: long, core_width: wide, core_area: given } = row;
+  const filled = (["core_length", "core_width", "core_area"] as const).find((name) =>
+    row[name] !== undefined
+  );
+  if (filled === undefined) return undefined;
+  if (row.core_mass === undefined || row.core_mass === 0) {
+    refuse(filled, row[filled], "must be empty where no core is weighed");
+    return undefined;
+  }
+  if (given !== undefined && filled !== "core_area") {
+    refuse(filled, row[filled], "must be empty where the core's area is given");
+    return undefined;
+  }
+  if (given === undefined && (long === undefined || wide === undefined)) {
+    const lacking = long === undefined ? "core_length" : "core_width";
+    refuse(lacking, undefined, "must be given, and the core's other side too");
+    return undefined;
+  }
+  const value = given ?? long! * wide!;
+  // A hair above the part's own area is rounding of a unit.
+  if (!(value <= area.value * (1 + 1e-9))) {
+    refuse(filled, row[filled], "must not make the core larger than the part");
+    return undefined;
+  }
+  return { value: Math.min(value, area.value), u: value * area.u / area.value };
+}
+
 function checkUncertainties(row: Row, refuse: Refuse): void {
   for (const name of ["length", "width", "area", "thickness"] as const) {
     const u = row[`${name}_u`];
@@ -179,9 +214,10 @@ function checkCore(row: Row, layup: LayupRecord, refuse: Refuse): void {
 
 function recordOf(
   row: Row,
-  { layup, size, line }: {
+  { layup, size, coreArea, line }: {
     readonly layup: LayupRecord;
     readonly size: Size;
+    readonly coreArea: Uncertain | undefined;
     readonly line: number;
   },
 ): WeighingRecord {
@@ -200,6 +236,7 @@ function recordOf(
     area: size.area,
     dryClothMass: weighed(row.dry_cloth_mass),
     coreMass: weighed(row.core_mass) ?? nothing,
+    coreArea,
     coreSealed: row.core_sealed === "yes",
     otherMass: weighed(row.other_mass) ?? nothing,
     partMass: { value: row.part_mass, u: row.scale_u },

@@ -186,3 +186,27 @@ Deno.test("masses of one scale go together in every term of the balance", () => 
   assertClose(u(0.5), 1e-3 * Math.sqrt(175), { relative: 1e-7 });
   assertClose(u(0), 1e-3 * Math.sqrt(341), { relative: 1e-7 });
 });
+
+// Four twills of 200 g/m² on one square metre weigh 800 g, with 2.5 % of the roll 20 g u: 2 u is 40 g,
+// half of a ply 100 g.
+Deno.test("dry cloth that is not the schedule's is remarked, as so many layers", () => {
+  const said = (dry: number, change: Partial<PartWeighing> = {}): readonly string[] => {
+    const part = partAt(0.4, change);
+    const mass = dry - (change.trimmedClothMass?.value ?? 0);
+    const resin = RESIN * mass / FIBRE * 1.5;
+    const dryClothMass = exact(dry, 0.001);
+    return weighPart({ ...part, partMass: exact(mass + resin), dryClothMass }).notes;
+  };
+  assertEquals([said(0.8), said(0.899), said(0.701)], [[], [], []]);
+  assertEquals(said(0.901), [
+    "The dry cloth weighed 901 g, more than the 800 g of the schedule: as one layer more would. " +
+    "A layer too many, or offcuts on the scale?",
+  ]);
+  // A quarter more, one ply too many: it went unseen.
+  assert(said(1)[0]!.includes("as one layer more would"));
+  assert(said(1.2)[0]!.includes("as 2 layers more would"));
+  assert(said(0.6)[0]!.includes("as one layer fewer would. Is a layer missing?"));
+  // What was trimmed off is not in the part; a rough roll or area hides a ply.
+  assertEquals(said(1, { trimmedClothMass: exact(0.2) }), []);
+  assertEquals(said(1, { area: exact(1, 0.13) }).some((note) => note.includes("dry cloth")), false);
+});

@@ -323,3 +323,30 @@ Deno.test("saved again as some spreadsheets do, the tables give the same part", 
     [...plain.layups],
   ]);
 });
+
+Deno.test("a core smaller than the part has columns of its own, and old files need none", () => {
+  const head = "part,layup,process,length_mm,width_mm,length_u_mm,width_u_mm,core_mass_g," +
+    "core_length_mm,core_width_mm,core_area_m2,part_mass_g,scale_u_g";
+  const of = (cells: string, layup = "sole"): string =>
+    `${head}\nP1,${layup},hand,500,400,1,1,${cells},310,0.5\n`;
+  const { weighings: [part] = [] } = read({ "weighings.csv": of("100,450,350,") });
+  assertClose(part!.coreArea!.value, 0.1575, { relative: 1e-14 });
+  // u of the area is √(0.4² + 0.5²) × 1 mm × 1 m: the core's is as large a share.
+  assertClose(part!.coreArea!.u, 0.1575 / 0.2 * 1e-3 * Math.hypot(0.4, 0.5), { relative: 1e-13 });
+  const given = read({ "weighings.csv": of("100,,,0.2") }).weighings![0]!;
+  assertEquals(given.coreArea, given.area);
+  assertEquals(read({ "weighings.csv": of("100,,,") }).weighings![0]!.coreArea, undefined);
+  const wrong = (cells: string, layup?: string): readonly string[] =>
+    assertThrows(() => read({ "weighings.csv": of(cells, layup) }), InputError).faults
+      .map(({ argument, wanted }) => `${argument} ${wanted}`);
+  assertEquals(wrong("100,450,,"), ["core_width_mm must be given, and the core's other side too"]);
+  assertEquals(wrong("100,450,350,0.1"), [
+    "core_length_mm must be empty where the core's area is given",
+  ]);
+  assertEquals(wrong("100,501,400,"), [
+    "core_length_mm must not make the core larger than the part",
+  ]);
+  assertEquals(wrong(",450,350,", "tray"), [
+    "core_length_mm must be empty where no core is weighed",
+  ]);
+});
