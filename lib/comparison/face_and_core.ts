@@ -61,7 +61,7 @@ export interface FaceAndCore {
  * d = c + (t1 + t2)/2
  *
  * Range: narrow beams. The face's modulus is only as good as its thickness: 5 % of a thin face are
- * 5 % of E. What is well known is E times t.
+ * 5 % of E. What is well known is E times t. Of a weighed beam `measuredModuli` knows how well.
  *
  * Source: ASTM D7250 (equal faces), from memory; exact section as `sandwichSection`; JCGM 100:2008.
  *
