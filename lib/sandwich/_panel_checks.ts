@@ -9,6 +9,30 @@ export function checkPanel(check: Checks, panel: Panel): void {
   check.positive("width", panel.width, "m");
   checkStiffness(check, panel.stiffness);
   checkEdges(check, panel.edges);
+  checkBeams(check, panel);
+}
+
+/** Refuses a beam off the panel, or one that cannot be meant. */
+function checkBeams(check: Checks, { beams, length, width }: Panel): void {
+  if (beams === undefined) return;
+  check.list("beams", beams, 0).forEach((beam, i) => {
+    check.object(`beam ${i + 1}`, beam);
+    const name = `beam ${JSON.stringify(check.text(`name of beam ${i + 1}`, beam.name))}`;
+    check.oneOf(`direction of ${name}`, beam.along, ["x", "y"]);
+    const max = beam.along === "x" ? width : length;
+    check.within(`place of ${name}`, beam.at, { min: 0, max, unit: "m" });
+    check.positive(`flexural rigidity of ${name}`, beam.bending, "N·m²");
+    check.nonNegative(`shear stiffness of ${name}`, beam.shear, "N");
+    check.nonNegative(`mass of ${name}`, beam.massPerLength, "kg/m");
+  });
+}
+
+/** Refuses what no series of waves can take: supports at points, beams along lines. */
+export function refusePointsAndLines(check: Checks, { supports = [], beams = [] }: Panel): void {
+  if (supports.length > 0) {
+    check.refuse("supports", supports, "must be none: use ritzPanel for point supports");
+  }
+  if (beams.length > 0) check.refuse("beams", beams, "must be none: use ritzPanel for beams");
 }
 
 /** Refuses a bending or shear stiffness that a load could gain energy from. */

@@ -3,13 +3,14 @@ import type { PanelPoint } from "./panel.ts";
 import type { Field, RitzSystem } from "./_ritz_system.ts";
 
 /** A field and its slopes at a place. */
-interface FieldState {
+export interface FieldState {
   readonly value: number;
   readonly byX: number;
   readonly byY: number;
 }
 
-function fieldAt(
+/** A field and its slopes at a place. */
+export function fieldAt(
   { fields, panel }: RitzSystem,
   unknowns: Float64Array,
   { field, x, y }: { readonly field: Field; readonly x: number; readonly y: number },

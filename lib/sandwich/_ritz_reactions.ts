@@ -5,10 +5,10 @@
  * fit is exact, so that its imbalance shows how well the system was solved.
  */
 import { gaussLegendre, solve } from "../numeric/mod.ts";
-import type { PanelEdges } from "./panel.ts";
+import type { LineBeam, PanelEdges } from "./panel.ts";
 import type { SeparableLoad } from "./_panel_load.ts";
 import { type SideBasis, sideBasis } from "./_ritz_basis.ts";
-import { ritzPoint } from "./_ritz_field.ts";
+import { fieldAt, ritzPoint } from "./_ritz_field.ts";
 import { type Field, isHeld, padProfiles, profileWork, type RitzSystem } from "./_ritz_system.ts";
 
 /** A support's force against positive deflection, and where it acts. */
@@ -74,6 +74,7 @@ function residual(solved: SolvedPanel, field: Field): Float64Array {
     for (const spring of springs) add(padProfiles(spring, panel), -spring.force);
   }
   subtractStressWork(g, solved, { field, full });
+  for (const beam of panel.beams ?? []) subtractBeamWork(g, solved, { field, full, beam });
   return g;
 }
 
@@ -105,6 +106,40 @@ function subtractStressWork(
         for (let j = 0; j < n; j++) g[i * n + j]! -= value * fy.value[j]! + slope * fy.slope[j]!;
       }
     });
+  });
+}
+
+/** Takes the work of a beam's moment and shear force out of the residual. */
+function subtractBeamWork(
+  g: Float64Array,
+  { system, unknowns }: SolvedPanel,
+  { field, full, beam }: {
+    readonly field: Field;
+    readonly full: SideBasis;
+    readonly beam: LineBeam;
+  },
+): void {
+  const alongX = beam.along === "x";
+  const own: Field = alongX ? "X" : "Y";
+  if (field !== "w" && field !== own) return;
+  const { degree, panel } = system;
+  const n = degree + 1;
+  const half = (alongX ? panel.length : panel.width) / 2;
+  const across = full.at(2 * beam.at / (alongX ? panel.width : panel.length) - 1).value;
+  const { nodes, weights } = gaussLegendre(degree + 1);
+  nodes.forEach((node, a) => {
+    const run = (1 + node) * half;
+    const place = alongX ? { x: run, y: beam.at } : { x: beam.at, y: run };
+    const w = fieldAt(system, unknowns, { field: "w", ...place });
+    const turn = fieldAt(system, unknowns, { field: own, ...place });
+    const moment = beam.bending * (alongX ? turn.byX : turn.byY);
+    const force = beam.shear * ((alongX ? w.byX : w.byY) + turn.value);
+    const [slope, plain] = field === "w" ? [force, 0] : [moment, force];
+    const { value, slope: steepness } = full.at(node);
+    for (let k = 0; k < n; k++) {
+      const work = weights[a]! * (slope * steepness[k]! + plain * half * value[k]!);
+      for (let i = 0; i < n; i++) g[alongX ? k * n + i : i * n + k]! -= work * across[i]!;
+    }
   });
 }
 

@@ -4,6 +4,7 @@ import type { EdgeSupport, Panel, PanelEdges } from "./panel.ts";
 import type { Profile, SeparableLoad } from "./_panel_load.ts";
 import type { PanelShear } from "./panel_stiffness.ts";
 import { type Gram, gramOf, type HeldEnds, type SideBasis, sideBasis } from "./_ritz_basis.ts";
+import { addBeamMass, addBeams, addEdgeSprings } from "./_ritz_lines.ts";
 
 /** The fields: deflection and the two rotations. */
 export type Field = "w" | "X" | "Y";
@@ -69,7 +70,7 @@ const KXY: readonly Term[] = [["X", 0, 1], ["Y", 1, 0]];
 const GX: readonly Term[] = [["w", 1, 0], ["X", 0, 0]];
 const GY: readonly Term[] = [["w", 0, 1], ["Y", 0, 0]];
 
-/** Stiffness matrix of the panel and its edge springs, row after row. */
+/** Stiffness matrix of the panel, its edge springs and its beams, row after row. */
 export function stiffnessMatrix(system: RitzSystem): Float64Array {
   const { D11, D12, D16, D22, D26, D66 } = system.panel.stiffness;
   const { S44, S45, S55 } = system.shear;
@@ -93,6 +94,7 @@ export function stiffnessMatrix(system: RitzSystem): Float64Array {
   both(S45, GX, GY);
   add(S44, GY, GY);
   addEdgeSprings(matrix, system, grams);
+  addBeams(matrix, system, grams);
   return matrix;
 }
 
@@ -109,7 +111,16 @@ export function deflectionMatrix(
   return matrix;
 }
 
-type GramTable = (side: "x" | "y", first: Field, second: Field) => Gram;
+/** Mass matrix of the deflection's unknowns, with the beams' mass. */
+export function massMatrix(system: RitzSystem, massPerArea: number): Float64Array {
+  const matrix = deflectionMatrix(system, [[massPerArea, ["w", 0, 0], ["w", 0, 0]]]);
+  const { x, y } = system.fields.w;
+  addBeamMass(matrix, { ...system, size: x.count * y.count }, gramTable(system));
+  return matrix;
+}
+
+/** Product integrals along a side of two fields' functions. */
+export type GramTable = (side: "x" | "y", first: Field, second: Field) => Gram;
 
 function gramTable({ fields, degree }: RitzSystem): GramTable {
   const made = new Map<string, Gram>();
@@ -148,51 +159,6 @@ function addBlock(
         const at = row + k * nl;
         const from = j * nl;
         for (let l = 0; l < nl; l++) matrix[at + l]! += a * B[from + l]!;
-      }
-    }
-  }
-}
-
-/** Springs along edges: deflection, and rotation about the edge. */
-function addEdgeSprings(matrix: Float64Array, system: RitzSystem, grams: GramTable): void {
-  const { edges } = system.panel;
-  for (const name of ["x0", "x1", "y0", "y1"] as const) {
-    const edge = edges[name];
-    if (typeof edge === "string") continue;
-    const side = name[0] as "x" | "y";
-    const xi = name[1] === "0" ? -1 : 1;
-    addEdgeBlock(matrix, system, { c: edge.deflectionStiffness, field: "w", side, xi, grams });
-    const field = side === "x" ? "X" : "Y";
-    addEdgeBlock(matrix, system, { c: edge.rotationStiffness, field, side, xi, grams });
-  }
-}
-
-function addEdgeBlock(
-  matrix: Float64Array,
-  { fields, panel, size }: RitzSystem,
-  { c, field, side, xi, grams }: {
-    readonly c: number;
-    readonly field: Field;
-    readonly side: "x" | "y";
-    readonly xi: -1 | 1;
-    readonly grams: GramTable;
-  },
-): void {
-  if (c === 0) return;
-  const { x, y, offset } = fields[field];
-  const along = grams(side === "x" ? "y" : "x", field, field)(0, 0);
-  const end = fields[field][side].at(xi).value;
-  const half = (side === "x" ? panel.width : panel.length) / 2;
-  const index = (across: number, run: number): number =>
-    offset + (side === "x" ? across * y.count + run : run * y.count + across);
-  const runs = side === "x" ? y.count : x.count;
-  for (let i = 0; i < end.length; i++) {
-    for (let k = 0; k < end.length; k++) {
-      const share = c * half * end[i]! * end[k]!;
-      for (let j = 0; j < runs; j++) {
-        for (let l = 0; l < runs; l++) {
-          matrix[index(i, j) * size + index(k, l)]! += share * along[j * runs + l]!;
-        }
       }
     }
   }

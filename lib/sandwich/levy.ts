@@ -1,7 +1,7 @@
 import { checksFor } from "../check/mod.ts";
 import { solveWave } from "./_levy_wave.ts";
 import type { Panel, PanelPoint } from "./panel.ts";
-import { checkPanel } from "./_panel_checks.ts";
+import { checkPanel, refusePointsAndLines } from "./_panel_checks.ts";
 import { profileAt, type SeparableLoad, separableLoads, sineCoefficient } from "./_panel_load.ts";
 import { plateConstants, swapAxes, swapPoint } from "./_panel_plate.ts";
 import { acceleratedSum } from "./_series_sum.ts";
@@ -38,7 +38,8 @@ const QUIET_WAVES = 6;
  * Formula: w = Σ W(y) sin αx, φx = Σ X(y) cos αx, φy = Σ Y(y) sin αx, α = mπ/a, with W, X, Y from
  * the sixth-order equation across
  *
- * Range: orthotropic (no plies askew), first-order shear or a thin plate; no point supports.
+ * Range: orthotropic (no plies askew), first-order shear or a thin plate; no point supports, no
+ * beams.
  * Under the rim of a patch forces jump, and exactly there the value is half-way.
  *
  * Source: M. Lévy's method, Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells (1959),
@@ -48,7 +49,7 @@ const QUIET_WAVES = 6;
  * @param panel The panel; its edges at x0 and x1, or at y0 and y1, are "simple".
  * @returns The solution, to be asked at any place.
  * @throws {InputError} If the panel cannot be meant, no two opposite edges are "simple", plies lie
- * askew, or it has point supports.
+ * askew, or it has point supports or beams.
  *
  * @example The middle of a thin square panel: 0.00406 q a⁴/D
  * ```ts
@@ -68,9 +69,7 @@ const QUIET_WAVES = 6;
  */
 export function levyPanel(panel: Panel): LevySolution {
   checkPanel(check, panel);
-  if ((panel.supports ?? []).length > 0) {
-    check.refuse("supports", panel.supports, "must be none: use ritzPanel for point supports");
-  }
+  refusePointsAndLines(check, panel);
   const { edges } = panel;
   const alongX = edges.x0 === "simple" && edges.x1 === "simple";
   if (!alongX && !(edges.y0 === "simple" && edges.y1 === "simple")) {

@@ -113,6 +113,25 @@ export interface PointSupport {
   readonly padY?: number;
 }
 
+/**
+ * A beam along a line of a panel, from edge to edge and bonded to it: a bar, a fin, an edge turned
+ * up. It bends with the panel's own rotation and resists no twist.
+ */
+export interface LineBeam {
+  /** What it is, for tables. */
+  readonly name: string;
+  /** Side along which it runs. */
+  readonly along: "x" | "y";
+  /** Where the line lies across that side [m]. */
+  readonly at: number;
+  /** Flexural rigidity that it adds [N·m²]. */
+  readonly bending: number;
+  /** Shear stiffness that it adds; 0 to leave it to the panel, which is on the safe side [N]. */
+  readonly shear: number;
+  /** Mass for each metre [kg/m]. */
+  readonly massPerLength: number;
+}
+
 /** A rectangular panel: 0 ≤ x ≤ length, 0 ≤ y ≤ width. */
 export interface Panel {
   /** Side along x [m]. */
@@ -127,6 +146,8 @@ export interface Panel {
   readonly loads: readonly PanelLoad[];
   /** Supports at points; none if not given. */
   readonly supports?: readonly PointSupport[];
+  /** Beams along lines; none if not given. */
+  readonly beams?: readonly LineBeam[];
 }
 
 /** What happens at one place of a panel. */
@@ -141,9 +162,9 @@ export interface PanelPoint {
   readonly rotationX: number;
   /** Rotation of the normal in the plane of y [rad]. */
   readonly rotationY: number;
-  /** Moment for each metre of width, bending along x, sagging positive [N]. */
+  /** Moment for each metre of width, bending along x, sagging positive; without beams [N]. */
   readonly Mx: number;
-  /** Moment for each metre of width, bending along y, sagging positive [N]. */
+  /** Moment for each metre of width, bending along y, sagging positive; without beams [N]. */
   readonly My: number;
   /** Twisting moment for each metre of width [N]. */
   readonly Mxy: number;

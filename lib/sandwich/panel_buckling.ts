@@ -40,8 +40,8 @@ export interface PanelBuckling {
  * @param forces Forces in its plane, compression positive [N/m].
  * @param degree Degree of the polynomials, 4 to 20; 10 if not given.
  * @returns The factor, and the shape [1].
- * @throws {InputError} If the panel cannot be meant or nothing holds it, all forces are 0, or they
- * only pull.
+ * @throws {InputError} If the panel cannot be meant or nothing holds it, it has beams, all forces
+ * are 0, or they only pull.
  *
  * @example A thin square panel on simple supports: 4 π² D/b²
  * ```ts
@@ -60,6 +60,9 @@ export function panelBuckling(
   degree = 10,
 ): PanelBuckling {
   check.object("forces", forces);
+  if ((check.object("panel", panel).beams ?? []).length > 0) {
+    check.refuse("beams", panel.beams, "must be none: a beam takes its own share of the forces");
+  }
   const Nx = check.finite("Nx", forces.Nx, "N/m");
   const Ny = check.finite("Ny", forces.Ny, "N/m");
   const Nxy = check.finite("Nxy", forces.Nxy, "N/m");

@@ -2,7 +2,7 @@ import { checksFor } from "../check/mod.ts";
 import { lowestModes } from "./_lowest_modes.ts";
 import type { Panel } from "./panel.ts";
 import { condensedPanel, shapeOf } from "./_ritz_condensed.ts";
-import { deflectionMatrix } from "./_ritz_system.ts";
+import { massMatrix } from "./_ritz_system.ts";
 
 const check = checksFor("compute the panel's natural frequencies");
 const checkTap = checksFor("compare the tap test");
@@ -21,7 +21,8 @@ const WHOLE_BODY = 1e-7;
 /**
  * Natural frequencies of a panel, the lowest first.
  *
- * Formula: K v = (2πf)² M v, M = ∫ m w² dA; rotations without mass, as beside deflection
+ * Formula: K v = (2πf)² M v, M = ∫ m w² dA and beams' ∫ m w² ds; rotations without mass, as
+ * beside deflection
  *
  * Range: as `ritzPanel`; small amplitude, no air around it (air lowers a light panel by some per
  * cent). One-way supports count if preloaded. Loads do not count.
@@ -58,7 +59,7 @@ export function panelFrequencies(
   check.within("count", wanted, { min: 1, max: 40 });
   const { system, matrix, count } = condensedPanel(check, panel, degree);
   const m = check.positive("mass per area", panel.stiffness.massPerArea, "kg/m²");
-  const mass = deflectionMatrix(system, [[m, ["w", 0, 0], ["w", 0, 0]]]);
+  const mass = massMatrix(system, m);
   // Up to three movements of the whole panel come before its first sound.
   const found = lowestModes(check, { stiffness: matrix, mass, size: count }, wanted + 3);
   const highest = found.values.at(-1) ?? 0;

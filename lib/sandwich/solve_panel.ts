@@ -25,8 +25,8 @@ export interface PanelSolution {
 
 /**
  * Solves a panel: by sine waves where two opposite edges are "simple", no ply lies askew and
- * there are no point supports (exact, also under a heel and at the edges), otherwise by
- * polynomials.
+ * there are no point supports and no beams (exact, also under a heel and at the edges), otherwise
+ * by polynomials.
  *
  * Formula: as `levyPanel` and `ritzPanel`
  *
@@ -54,11 +54,11 @@ export interface PanelSolution {
  */
 export function solvePanel(panel: Panel, degree = 12): PanelSolution {
   checkPanel(check, panel);
-  const { edges, stiffness, supports = [] } = panel;
+  const { edges, stiffness, supports = [], beams = [] } = panel;
   const opposite = (edges.x0 === "simple" && edges.x1 === "simple") ||
     (edges.y0 === "simple" && edges.y1 === "simple");
   let reactions: PanelReactions | undefined;
-  if (opposite && isOrthotropic(stiffness) && supports.length === 0) {
+  if (opposite && isOrthotropic(stiffness) && supports.length + beams.length === 0) {
     const { at, source } = levyPanel(panel);
     return Object.freeze({
       method: "series",

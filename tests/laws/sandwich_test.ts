@@ -9,6 +9,7 @@ import {
   deflectBeam,
   type EdgeSupport,
   levyPanel,
+  type LineBeam,
   navierPanel,
   type PanelLoad,
   type PanelStiffness,
@@ -199,6 +200,14 @@ const support: fc.Arbitrary<PointSupport> = fc.record({
   padX: between(0, 0.05),
   padY: between(0, 0.05),
 });
+const beam: fc.Arbitrary<LineBeam> = fc.record({
+  name: fc.constant("beam"),
+  along: fc.constantFrom("x", "y"),
+  at: between(0, 0.4),
+  bending: between(1, 1e3),
+  shear: fc.oneof(fc.constant(0), between(1e3, 1e5)),
+  massPerLength: fc.constant(0.1),
+});
 const stiffness: fc.Arbitrary<PanelStiffness> = fc.record({
   D11: between(500, 5e3),
   D12: between(-100, 300),
@@ -222,6 +231,7 @@ Deno.test("reactions of any panel balance its loads, in force and in both moment
     }),
     loads: fc.array(load, { minLength: 1, maxLength: 3 }),
     supports: fc.array(support, { maxLength: 3 }),
+    beams: fc.array(beam, { maxLength: 2 }),
     stiffness,
   });
   fc.assert(
