@@ -1,4 +1,4 @@
-/** The ways in which a pull off the panel tears a bolt out, with the core's usual and least strength. */
+/** The ways in which a pull tears a bolt out, with the core's usual and its least strength. */
 import { checksFor } from "../check/mod.ts";
 import { pottedInsert, pullThroughForce, washerPressure } from "../joints/mod.ts";
 import type { CoreLayer, MountRecord } from "../records/mod.ts";

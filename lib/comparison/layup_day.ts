@@ -68,7 +68,7 @@ const BETWEEN = 0.05;
  * pieces of each cloth, core, resin at the schedule's fibre fraction, pots, bag and cure.
  *
  * Formula: fibre mass fraction as `fibreMassFraction`; air outside as `standardAtmosphere`; cores
- * wetted on the faces that touch plies; the core's strength under the bag is the low end of its range
+ * wetted on the faces that touch plies; core strength under the bag at the low end of its range
  *
  * Range: flat rectangular parts, wet laid in one go; a bag if the workshop has a vacuum. Glue
  * between two cores on one another is not planned.

@@ -53,13 +53,13 @@ export interface MountCheck {
   readonly strengths: BoltedStrengths;
   /** Each way to give, the least reserve first. */
   readonly modes: readonly MountMode[];
-  /** Holds where each reserve is 1 or above, also with the weakest core; else not known or fails. */
+  /** Holds where each reserve is 1 or above, with the weakest core too; else not known or fails. */
   readonly verdict: Verdict;
   /** Plies that the bolts ask for. */
   readonly buildUp: BuildUp;
   /** Whether edge, side and hole keep what is advised. */
   readonly guidance: readonly HoleGuidance[];
-  /** Smallest washer under which the weakest core of its kind holds; none without pull or core [m]. */
+  /** Smallest washer under which the weakest core of its kind holds; none without pull, core [m]. */
   readonly leastWasher?: number;
   /** What is doubtful about it. */
   readonly notes: readonly string[];
@@ -73,8 +73,8 @@ export const HOLE_FACTOR = 0.5;
  *
  * Formula: strengths as the thickness-weighted mean over the plies: bearing that in compression,
  * net tension half of that in tension, shear-out and pull-through that in shear; shear-out by the
- * length from the rim of the hole; the rest as in `joints`; the core once with its usual strength and
- * once with the least of the catalogue's range
+ * length from the rim of the hole; the rest as in `joints`; the core once with its usual strength
+ * and once with the least of the catalogue's range
  *
  * Range: load along x, both skins loaded alike (a plug or spacer between them); a ply neither along
  * nor across the load counts with the lower of its two strengths. Each plug counts by itself: plugs

@@ -86,7 +86,7 @@ function judge(weighing: PartWeighing, figures: Figures): Judged {
   return { verdict: "plausible", notes: bandNotes(Vf, usualBand, weighing.process ?? "hand") };
 }
 
-/** Says so where the dry cloth is not what the schedule's layers weigh: a ply too many or too few. */
+/** Says so where the dry cloth is not what the schedule's layers weigh: a ply too many or few. */
 function clothNotes(weighing: PartWeighing): string[] {
   const { dryClothMass, trimmedClothMass: trimmed, area, layers } = weighing;
   if (dryClothMass === undefined) return [];

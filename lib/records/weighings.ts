@@ -33,7 +33,7 @@ export interface WeighingRecord {
   readonly length?: Uncertain;
   /** Width, unless the area was recorded [m]. */
   readonly width?: Uncertain;
-  /** Area: as recorded, or length times width, of the cloth with its trim if that is weighed [m²]. */
+  /** Area, with its trim if that is weighed: as recorded, or length times width [m²]. */
   readonly area: Uncertain;
   /** Mass of the cut cloth, weighed dry [kg]. */
   readonly dryClothMass?: Uncertain;

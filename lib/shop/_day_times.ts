@@ -15,8 +15,13 @@ export interface DayTimes {
   readonly latestFinishClock: string;
   /** Clock time of the earliest demoulding after the slowest crew, up to the full hour. */
   readonly handleClock: string;
-  /** The same if it stays two degrees colder than planned. */
-  readonly colderHandleClock: string;
+  /** A temperature that is easily two degrees Celsius lower, and the earliest demoulding then. */
+  readonly colder: {
+    /** The lower temperature [K]. */
+    readonly temperature: number;
+    /** Clock time of the earliest demoulding there, up to the full hour. */
+    readonly handleClock: string;
+  };
   /** Days after the start until full strength, after the slowest crew, up to the full day [1]. */
   readonly fullStrengthDays: number;
   /** Whether the bag is drawn before the first cloth gels; none without bag. */
@@ -51,7 +56,10 @@ export function dayTimes(task: DayTask, batches: BatchPlan, trials: LayupTrials)
   return {
     latestFinishClock: clockAfter(start, latest),
     handleClock: handled(temperature),
-    colderHandleClock: handled(temperature - COLDER),
+    colder: {
+      temperature: temperature - COLDER,
+      handleClock: handled(temperature - COLDER),
+    },
     fullStrengthDays: Math.ceil((latest + curePlan(cure, temperature).fullCureTime) / DAY - 1e-9),
     ...(task.bag === undefined ? {} : { drawn: drawnInTime(task, { batches, latest }) }),
   };

@@ -55,8 +55,8 @@ const CAUTIONS: Readonly<Record<RiskyOperation, readonly string[]>> = {
   "curing": [
     "Heat only with gentle warmth and somebody there: lamps and blankets start fires.",
     "A thick wet part or a pool of resin under the bag heats itself; feel it in the first hours.",
-    "A resin softens some 15 degrees above the warmest of its cure: no sun, dark paint or load while " +
-    "hot before the post-cure of its sheet.",
+    "A resin softens not far above the warmest of its cure: no sun, dark paint or load while hot " +
+    "before the post-cure of its sheet.",
   ],
   "demoulding": [
     "Cured edges cut like glass, for they are: gloves and goggles, wedges of wood, no prying " +

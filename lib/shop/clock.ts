@@ -33,7 +33,7 @@ export function clockAfter(start: string, seconds: number): string {
 }
 
 /**
- * Clock time some seconds after another, rounded up to the full hour: for what must not come sooner.
+ * Clock time some seconds after another, rounded up to the full hour: what must not come sooner.
  *
  * Range: as `clockAfter`.
  *

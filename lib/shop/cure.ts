@@ -62,14 +62,14 @@ const GLASS_ABOVE_CURE = 15;
  *
  * Formula: t(T) = t_sheet exp[(Ea/R)(1/T − 1/T_sheet)]; softens from T + 15 K
  *
- * Range: within 15 K of the sheet's temperature, else noted; more than 5 K below it the times are a
- * lower limit, for many epoxies stop short of full cure in the cold however long they stand (noted).
- * Above the sheet's temperature thick parts heat themselves. A resin turns to glass as its glass
+ * Range: within 15 K of the sheet's temperature, else noted; more than 5 K below it the times are
+ * a lower limit, for many epoxies stop short of full cure in the cold however long they stand
+ * (noted). Above the sheet's temperature thick parts heat themselves. A resin turns to glass as its glass
  * transition passes the temperature of the cure by some 10 to 20 K; the sheet's own figure counts.
  *
- * Source: Arrhenius equation; glass transition over cure: common practice, no source; without the sheet's data the rate doubles for ten degrees (common
- * practice, no source). Parts stay under vacuum overnight at room temperature: common practice, no
- * source.
+ * Source: Arrhenius equation; glass transition over cure: common practice, no source; without the
+ * sheet's data the rate doubles for ten degrees (common practice, no source). Parts stay under
+ * vacuum overnight at room temperature: common practice, no source.
  *
  * @param sheet Times and temperature from the resin's sheet.
  * @param temperature Temperature of the part while it cures [K].
@@ -94,9 +94,12 @@ export function curePlan(sheet: CureSheet, temperature: number): CurePlan {
   const below = sheet.temperature - temperature;
   const mayStopShort = below > COLD;
   if (mayStopShort) {
+    const [here, sheets] = [temperature, sheet.temperature].map((kelvin) =>
+      `${(kelvin - 273.15).toFixed(0)} °C`
+    );
     notes.push(
-      `${below.toFixed(0)} degrees below the sheet's temperature an epoxy may stop short of full ` +
-        "cure however long it stands: warm the part to the sheet's temperature in the end.",
+      `At ${here}, below the sheet's ${sheets}, an epoxy may stop short of full cure however long ` +
+        `it stands: warm the part to ${sheets} in the end.`,
     );
   }
   if (Math.abs(below) > FAR) {

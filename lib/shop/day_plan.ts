@@ -85,8 +85,8 @@ export interface DayPlan extends DayTimes {
 /**
  * The plan of a lay-up day from plain inputs: what to cut, mix, bag and wait for, with clock times,
  * cautions and boxes for the weighings. Demoulding counts from the slowest crew, and the bag is held
- * against the gelling of the first cloth. The resin is that of the cloth as cut, so that the masses of
- * all its parts agree.
+ * against the gelling of the first cloth. The resin is that of the cloth as cut, so that the masses
+ * of all its parts agree.
  *
  * Range: as the functions that it calls.
  *

@@ -111,9 +111,9 @@ const WARM_RESERVE = 2;
  *
  * Formula: F = p A of all that is taped; core pressure = p/share; reserve = σ_c/(p/share)
  *
- * Range: share above 0 to 1: the bag presses a scored or grooved sheet on what the cuts leave. A foam's sheet
- * gives its strength at room temperature; warm it keeps less, at 60 °C often no more than half (common
- * practice, no source), so that a reserve below 2 is noted.
+ * Range: share above 0 to 1: the bag presses a scored or grooved sheet on what the cuts leave. A
+ * foam's sheet gives its strength at room temperature; warm it keeps less, at 60 °C often no more
+ * than half (common practice, no source), so that a reserve below 2 is noted.
  *
  * Source: statics.
  *

@@ -72,7 +72,7 @@ Deno.test("a cool workshop makes curing longer", () => {
   assertEquals(curePlan(sheet, 293.16).mayStopShort, false);
   assertEquals(curePlan(sheet, 293.14).mayStopShort, true);
   // 11 °C, 14 K below: said too, where only what is beyond 15 K used to be.
-  assert(curePlan(sheet, 284.15).notes[0]!.startsWith("14 degrees below"));
+  assert(curePlan(sheet, 284.15).notes[0]!.startsWith("At 11 °C, below the sheet's 25 °C"));
   assert(curePlan(sheet, 353.15).notes[0]!.includes("heats itself"));
   // At the sheet's own temperature nothing is guessed.
   const { activationEnergy: _, ...bare } = sheet;

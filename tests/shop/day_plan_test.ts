@@ -115,12 +115,12 @@ Deno.test("the day has clock times, cautions, bag, cure and fillets", () => {
 Deno.test("demoulding and full strength count from the slowest crew, rounded up", () => {
   const plan = planDay(task);
   assertClose(plan.trialsByMark.latestFinish, 240 + 2250 / 0.7, { relative: 1e-9 });
-  assertEquals([plan.latestFinishClock, plan.handleClock, plan.colderHandleClock], [
+  assertEquals([plan.latestFinishClock, plan.handleClock, plan.colder.handleClock], [
     "19:28",
     "08:00 (+1 day)",
     "10:00 (+1 day)",
   ]);
-  assertEquals(plan.fullStrengthDays, 8);
+  assertEquals([plan.colder.temperature, plan.fullStrengthDays], [291, 8]);
 });
 
 // Expected 240 + 2250 + 3600 s after 18:30 is 20:12, at the latest 3454 + 7200 = 10 654 s, 21:28.
