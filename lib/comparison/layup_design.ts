@@ -63,7 +63,7 @@ export function layupDesign(layup: LayupRecord, stack: Stack): SandwichDesign | 
 function faceOf(plies: Stack): FaceDesign {
   const { Ex, Ey, nuxy, nuyx } = engineeringConstants(plies).membraneHeldFlat;
   const thickness = laminateThickness(plies);
-  const strength = (load: { readonly Nx: number } | { readonly Ny: number }): number =>
+  const strength = (load: { readonly Nx?: number; readonly Ny?: number; readonly Nxy?: number }) =>
     firstPlyFailure(plies, load, { criterion: "maximum stress" }).ratio! / thickness;
   return Object.freeze({
     thickness,
@@ -74,6 +74,8 @@ function faceOf(plies: Stack): FaceDesign {
     tensileY: strength({ Ny: 1 }),
     compressiveX: strength({ Nx: -1 }),
     compressiveY: strength({ Ny: -1 }),
+    // Plies askew stand one way of shear better than the other.
+    shearXY: Math.min(strength({ Nxy: 1 }), strength({ Nxy: -1 })),
   });
 }
 

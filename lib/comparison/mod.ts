@@ -38,6 +38,7 @@ export * from "./joint_region.ts";
 export * from "./layup_code.ts";
 export * from "./layup_day.ts";
 export * from "./layup_design.ts";
+export * from "./at_low_end.ts";
 export * from "./layup_inputs.ts";
 export * from "./layup_orders.ts";
 export * from "./learn_from_records.ts";

@@ -43,7 +43,9 @@ export interface FailureLoad extends SandwichFailure {
  * import { balancedFace, beamLoadCases, failureLoads } from "@laminate/notebooks/sandwich";
  * import { assertAlmostEquals } from "@std/assert";
  *
- * const face = balancedFace({ thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8 });
+ * const face = balancedFace({
+ *   thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8, shear: 4e7,
+ * });
  * const core = {
  *   kind: "foam", thickness: 0.01, Ex: 0, Ey: 0, Ez: 6e7, Gx: 2e7, Gy: 2e7, shearX: 8e5,
  *   shearY: 8e5, compressive: 9e5, cellSize: 0,
@@ -113,7 +115,9 @@ export interface FailureMap {
  * import { balancedFace, beamLoadCases, failureMap } from "@laminate/notebooks/sandwich";
  * import { assertEquals } from "@std/assert";
  *
- * const face = balancedFace({ thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8 });
+ * const face = balancedFace({
+ *   thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8, shear: 4e7,
+ * });
  * const core = {
  *   kind: "foam", thickness: 0.01, Ex: 0, Ey: 0, Ez: 6e7, Gx: 2e7, Gy: 2e7, shearX: 8e5,
  *   shearY: 8e5, compressive: 9e5, cellSize: 0,

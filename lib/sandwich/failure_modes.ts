@@ -1,4 +1,6 @@
 import { checksFor } from "../check/mod.ts";
+import { checkDesign } from "./_check_design.ts";
+import { GROUNDS, type SandwichFailureName } from "./_failure_grounds.ts";
 import { type BeamSection, sandwichSection } from "./beam_section.ts";
 import { bendingStress, coreShearStress } from "./beam_stress.ts";
 import {
@@ -13,16 +15,7 @@ import type { FaceDesign, SandwichDesign } from "./sandwich_design.ts";
 
 const check = checksFor("find what gives first");
 
-/** Ways in which a sandwich gives. */
-export type SandwichFailureName =
-  | "face tension"
-  | "face compression"
-  | "wrinkling"
-  | "dimpling"
-  | "crimping"
-  | "core shear"
-  | "core crushing"
-  | "punching";
+export type { SandwichFailureName };
 
 /** What acts on a place of a sandwich, for each metre of width. */
 export interface SandwichDemand {
@@ -30,6 +23,8 @@ export interface SandwichDemand {
   readonly Mx?: number;
   /** Moment bending along y, sagging positive; 0 if not given [N]. */
   readonly My?: number;
+  /** Twisting moment, of either sign; 0 if not given [N]. */
+  readonly Mxy?: number;
   /** Shear force on the face across x; 0 if not given [N/m]. */
   readonly Qx?: number;
   /** Shear force on the face across y; 0 if not given [N/m]. */
@@ -67,38 +62,19 @@ export interface SandwichFailure {
   readonly scatter: string;
 }
 
-/** Source and scatter of each way to give; the scatter is common practice, no source. */
-const GROUNDS: Readonly<Record<SandwichFailureName, readonly [source: string, scatter: string]>> = {
-  "face tension": ["strength against M E z/D", "coupons scatter by some 5 to 10 %"],
-  "face compression": ["strength against M E z/D", "some 10 %; much less where plies are wavy"],
-  wrinkling: [
-    "Hoff and Mautner (1945), 0.5 (Ef Ec Gc)^⅓; honeycomb MIL-HDBK-23A, 0.33 √(Ef Ec t/c); from " +
-    "memory",
-    "design factors, near the lower bound of tests; perfect faces reach nearly twice that",
-  ],
-  dimpling: ["MIL-HDBK-23A, 2 Ef/(1 − ν²)(t/s)²; from memory", "some 20 %; resin fillets help"],
-  crimping: ["force in the plane = G d²/c; from memory", "some 10 %, as the core's modulus"],
-  "core shear": ["V Q/(D b) against strength", "10 to 20 %; thick foams less than thin coupons"],
-  "core crushing": [
-    "face on elastic foundation, Hetényi (1946); from memory",
-    "first dent; the face holds on beyond it. 10 to 20 %, as the core's strength",
-  ],
-  punching: [
-    "force over rim of the patch times d: common practice, no source",
-    "rough: 30 %",
-  ],
-};
-
 /**
  * What gives first at one place of a sandwich: every way to give, the nearest first. All grow
  * with the load, so that the reserve is the factor on all loads together.
  *
  * Formula: faces σ = ±M E z/D against strength, wrinkling and dimpling (compression at the middle
- * of the face); crimping N against G d²/c; core shear with both directions as
- * √((τx/Sx)² + (τy/Sy)²); core crushing under a patch, punching F/(2(u + v) d)
+ * of the face); face shear τ = Mxy z/J, J = d² t1 t2/(t1 + t2) + (t1³ + t2³)/12; crimping N
+ * against G d²/c; core shear with both directions as √((τx/Sx)² + (τy/Sy)²); core crushing under
+ * a patch, punching F/(2(u + v) d)
  *
- * Range: as each formula; wrinkling by the design factor, honeycomb by its own form. Not counted:
- * buckling of the panel (`panelBuckling`), bond, edges and inserts, fatigue, impact, water.
+ * Range: as each formula; wrinkling by the design factor, honeycomb by its own form; face shear
+ * for faces alike in shear modulus, and each stress of a face alone against its strength. Not
+ * counted: wrinkling from twist, buckling of the panel (`panelBuckling`), bond, edges and inserts,
+ * fatigue, impact, water.
  *
  * Source: named in each result.
  *
@@ -112,7 +88,9 @@ const GROUNDS: Readonly<Record<SandwichFailureName, readonly [source: string, sc
  * import { balancedFace, failureModes } from "@laminate/notebooks/sandwich";
  * import { assertEquals } from "@std/assert";
  *
- * const face = balancedFace({ thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8 });
+ * const face = balancedFace({
+ *   thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8, shear: 4e7,
+ * });
  * const core = {
  *   kind: "foam", thickness: 0.01, Ex: 6e7, Ey: 6e7, Ez: 6e7, Gx: 2e7, Gy: 2e7, shearX: 8e5,
  *   shearY: 8e5, compressive: 9e5, cellSize: 0,
@@ -125,14 +103,15 @@ export function failureModes(
   design: SandwichDesign,
   demand: SandwichDemand,
 ): readonly SandwichFailure[] {
-  checkDesign(design);
+  checkDesign(check, design);
   check.object("demand", demand);
-  const { Mx = 0, My = 0, Qx = 0, Qy = 0, compressionX = 0, compressionY = 0 } = demand;
-  const acting = { Mx, My, Qx, Qy, compressionX, compressionY };
+  const { Mx = 0, My = 0, Mxy = 0, Qx = 0, Qy = 0, compressionX = 0, compressionY = 0 } = demand;
+  const acting = { Mx, My, Mxy, Qx, Qy, compressionX, compressionY };
   for (const [name, value] of Object.entries(acting)) check.finite(name, value);
   const found: SandwichFailure[] = [
     ...faceModes(design, { direction: "x", moment: Mx, compression: compressionX }),
     ...faceModes(design, { direction: "y", moment: My, compression: compressionY }),
+    ...faceShearModes(design, Math.abs(Mxy)),
     ...coreShearModes(design, Qx, Qy),
     ...(demand.patch === undefined ? [] : patchModes(design, demand.patch)),
   ];
@@ -228,6 +207,26 @@ function wrinklingOf({ core }: SandwichDesign, face: FaceDesign, direction: Dire
     );
 }
 
+/** Shear in the plane of each face by a twisting moment, at its outer fibre. */
+function faceShearModes(
+  { topFace, bottomFace, core }: SandwichDesign,
+  twist: number,
+): readonly SandwichFailure[] {
+  const [t1, t2] = [topFace.thickness, bottomFace.thickness];
+  const d = core.thickness + (t1 + t2) / 2;
+  const J = d * d * t1 * t2 / (t1 + t2) + (t1 ** 3 + t2 ** 3) / 12;
+  return [
+    ...modeOf("face shear", "top face, by twist", [
+      twist * (d * t2 / (t1 + t2) + t1 / 2) / J,
+      topFace.shearXY,
+    ]),
+    ...modeOf("face shear", "bottom face, by twist", [
+      twist * (d * t1 / (t1 + t2) + t2 / 2) / J,
+      bottomFace.shearXY,
+    ]),
+  ];
+}
+
 /** Shear of the core both ways at once. */
 function coreShearModes(
   design: SandwichDesign,
@@ -257,6 +256,7 @@ function patchModes(
     faceE: u <= v ? topFace.Ex : topFace.Ey,
     faceThickness: topFace.thickness,
     coreE: core.Ez,
+    coreG: u <= v ? core.Gx : core.Gy,
     coreThickness: core.thickness,
   }, Math.min(u, v));
   const d = core.thickness + (topFace.thickness + design.bottomFace.thickness) / 2;
@@ -267,29 +267,4 @@ function patchModes(
       Math.min(core.shearX, core.shearY),
     ]),
   ];
-}
-
-function checkDesign(design: SandwichDesign): void {
-  check.object("design", design);
-  for (const side of ["topFace", "bottomFace"] as const) {
-    const face = check.object(side, design[side]);
-    const fields = [
-      "thickness",
-      "Ex",
-      "Ey",
-      "tensileX",
-      "tensileY",
-      "compressiveX",
-      "compressiveY",
-    ] as const;
-    for (const field of fields) check.positive(`${field} of the ${side}`, face[field]);
-    check.within(`Poisson ratio of the ${side}`, face.nu, { min: -0.99, max: 0.99 });
-  }
-  const core = check.object("core", design.core);
-  check.oneOf("kind of the core", core.kind, ["foam", "honeycomb", "wood"]);
-  for (const field of ["Ex", "Ey", "cellSize"] as const) {
-    check.nonNegative(`${field} of the core`, core[field]);
-  }
-  const above = ["thickness", "Ez", "Gx", "Gy", "shearX", "shearY", "compressive"] as const;
-  for (const field of above) check.positive(`${field} of the core`, core[field]);
 }

@@ -68,6 +68,7 @@ export * from "./levy.ts";
 export * from "./navier.ts";
 export * from "./ritz.ts";
 export * from "./panel_field.ts";
+export * from "./failure_places.ts";
 export * from "./panel_failure.ts";
 export * from "./panel_frequency.ts";
 export * from "./panel_buckling.ts";

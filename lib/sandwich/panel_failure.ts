@@ -20,12 +20,14 @@ export interface PanelFailure extends SandwichFailure {
  *
  * Formula: as `failureModes` with the moments and forces at each place, patches where they press
  *
- * Range: as `failureModes`; the twisting moment is left out: near corners of panels with plies at
- * 0° and 90° see `plyStresses`. By polynomials forces near edges and patches are rough.
+ * Range: as `failureModes`; each stress of a face alone against its strength: where bending meets
+ * twist and plies lie askew see `plyStresses`. By polynomials forces near edges and patches are
+ * rough.
  *
  * Source: named in each result.
  *
- * @param field The panel's field on a grid that has the edges and the patches' middles.
+ * @param field The panel's points: a grid that has the edges, the patches' middles and their rims,
+ * such as `failurePlaces`.
  * @param loads The panel's loads, for its patches.
  * @param design Faces and core with what they stand.
  * @returns Ways to give with their place, the smallest reserve first.
@@ -37,7 +39,9 @@ export interface PanelFailure extends SandwichFailure {
  *   from "@laminate/notebooks/sandwich";
  * import { assertEquals } from "@std/assert";
  *
- * const face = balancedFace({ thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8 });
+ * const face = balancedFace({
+ *   thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8, shear: 1.2e8,
+ * });
  * const core = {
  *   kind: "foam", thickness: 0.01, Ex: 0, Ey: 0, Ez: 6e7, Gx: 2e7, Gy: 2e7, shearX: 8e5,
  *   shearY: 8e5, compressive: 9e5, cellSize: 0,
@@ -54,7 +58,7 @@ export interface PanelFailure extends SandwichFailure {
  * ```
  */
 export function panelFailure(
-  field: PanelField,
+  field: Pick<PanelField, "points">,
   loads: readonly PanelLoad[],
   design: SandwichDesign,
 ): readonly PanelFailure[] {
@@ -69,10 +73,10 @@ export function panelFailure(
     if (known !== undefined && known.reserve <= mode.reserve) return;
     worst.set(mode.mode, Object.freeze({ ...mode, x, y }));
   };
-  for (const { x, y, Mx, My, Qx, Qy } of field.points) {
+  for (const { x, y, Mx, My, Mxy, Qx, Qy } of field.points) {
     check.finite("x of a point", x, "m");
     check.finite("y of a point", y, "m");
-    for (const mode of failureModes(design, { Mx, My, Qx, Qy })) keep(mode, x, y);
+    for (const mode of failureModes(design, { Mx, My, Mxy, Qx, Qy })) keep(mode, x, y);
   }
   for (const load of loads) {
     if (load.kind !== "patch" || load.force <= 0) continue;

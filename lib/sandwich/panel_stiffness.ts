@@ -4,6 +4,7 @@ import {
   laminateStiffness,
   laminateThickness,
   massPerArea,
+  transverseShearStiffness,
 } from "../laminate/mod.ts";
 import type { Ply, Stack } from "../materials/mod.ts";
 import { inverse3, multiply } from "../numeric/mod.ts";
@@ -47,9 +48,12 @@ export interface PanelStiffness {
 export interface ShearModel {
   /** Which layer is the core, counted from 0 at the mould, or "none"; found if not given. */
   readonly core?: number | "none";
-  /** Shear factor of a stack without a core; 5/6 if not given [1]. */
+  /** Shear factor of a stack said to be without a core, core "none"; 5/6 if not given [1]. */
   readonly shearFactor?: number;
 }
+
+/** Below this share of 5/6 Σ G t the plies are not alike: some are far softer in shear. */
+const SOFT_LAYERS = 0.5;
 
 /** Coupling of stretching and bending below this share counts as none: rounding. */
 const COUPLING_IS_ROUNDING = 1e-9;
@@ -58,8 +62,11 @@ const COUPLING_IS_ROUNDING = 1e-9;
  * Bending and shear stiffness of a panel made of any stack.
  *
  * Formula: D of classical lamination theory, the core a ply like any other; with a core
- * S55 = Gxz d²/c, S44 = Gyz d²/c, S45 = Gxyz d²/c, d between the middles of the faces; without,
- * S = k Σ G t with k = 5/6. A stack that is not symmetric bends with D − B A⁻¹ B.
+ * S55 = Gxz d²/c, S44 = Gyz d²/c, S45 = Gxyz d²/c, d between the middles of the faces. Where no
+ * one layer is the core, `transverseShearStiffness`: 5/6 G h for a sheet of one material; two
+ * sheets of foam on each other count as one core, and a note says so. For core "none"
+ * S = k Σ G t, k = 5/6, which soft layers would make far too stiff. A stack that is not symmetric
+ * bends with D − B A⁻¹ B.
  *
  * Range: symmetric stacks. For others D − B A⁻¹ B takes the edges as free to slide in the plane;
  * held edges are stiffer, so that deflection is not underrated; a note says so.
@@ -90,11 +97,12 @@ export function panelStiffness(stack: Stack, model: ShearModel = {}): PanelStiff
   check.object("shear model", model);
   const laminate = laminateStiffness(stack);
   const { D, notes } = bendingStiffness(laminate);
+  const shear = shearStiffness(stack, model);
   return Object.freeze({
     ...D,
-    shear: shearStiffness(stack, model),
+    shear: shear.S,
     massPerArea: massPerArea(stack),
-    notes,
+    notes: [...notes, ...shear.notes],
   });
 }
 
@@ -191,21 +199,48 @@ function bendingStiffness(
   };
 }
 
-function shearStiffness(stack: Stack, { core, shearFactor = 5 / 6 }: ShearModel): PanelShear {
-  check.within("shear factor", shearFactor, { min: 0.01, max: 1 });
-  const found = core === undefined ? findCore(stack) : core;
-  if (found === undefined || found === "none") {
-    return stack.reduce((sum, ply) => {
-      const { Gxz, Gyz, Gxy } = transverseModuli(ply);
-      const t = shearFactor * ply.thickness;
-      return { S44: sum.S44 + Gyz * t, S45: sum.S45 + Gxy * t, S55: sum.S55 + Gxz * t };
-    }, { S44: 0, S45: 0, S55: 0 });
+/** Shear stiffness, and what there is to say about how it was taken. */
+interface Shear {
+  readonly S: PanelShear;
+  readonly notes: readonly string[];
+}
+
+function shearStiffness(stack: Stack, model: ShearModel): Shear {
+  const { core, shearFactor } = model;
+  const factor = check.within("shear factor", shearFactor ?? 5 / 6, { min: 0.01, max: 1 });
+  if (core === "none") return { S: sumOfPlies(stack, factor), notes: [] };
+  const found = core ?? findCore(stack);
+  if (found === undefined) {
+    if (shearFactor !== undefined) {
+      check.refuse("shear factor", shearFactor, 'must come with core "none"');
+    }
+    return byEquilibrium(stack);
   }
   const index = coreIndexOf(check, stack, found);
   const layer = stack[index] as Ply;
   const c = layer.thickness;
   const d = c + (laminateThickness(stack) - c) / 2;
   const { Gxz, Gyz, Gxy } = transverseModuli(layer);
-  const factor = d * d / c;
-  return { S44: Gyz * factor, S45: Gxy * factor, S55: Gxz * factor };
+  const share = d * d / c;
+  return { S: { S44: Gyz * share, S45: Gxy * share, S55: Gxz * share }, notes: [] };
+}
+
+function sumOfPlies(stack: Stack, factor: number): PanelShear {
+  return stack.reduce((sum, ply) => {
+    const { Gxz, Gyz, Gxy } = transverseModuli(ply);
+    const t = factor * ply.thickness;
+    return { S44: sum.S44 + Gyz * t, S45: sum.S45 + Gxy * t, S55: sum.S55 + Gxz * t };
+  }, { S44: 0, S45: 0, S55: 0 });
+}
+
+function byEquilibrium(stack: Stack): Shear {
+  const { S44, S45, S55 } = transverseShearStiffness(stack);
+  const { S44: full44, S55: full55 } = sumOfPlies(stack, 5 / 6);
+  const soft = Math.min(S44 / full44, S55 / full55) < SOFT_LAYERS;
+  return {
+    S: { S44, S45, S55 },
+    notes: soft
+      ? ["no one layer is the core, but soft ones are inside: shear stiffness by equilibrium"]
+      : [],
+  };
 }

@@ -21,6 +21,8 @@ export interface FaceDesign {
   readonly compressiveX: number;
   /** Compressive strength along y [Pa]. */
   readonly compressiveY: number;
+  /** Shear strength in the plane, in the axes x and y [Pa]. */
+  readonly shearXY: number;
 }
 
 /** A core in its place with what it stands. */
@@ -73,7 +75,9 @@ export interface SandwichDesign {
  * import { balancedFace } from "@laminate/notebooks/sandwich";
  * import { assertEquals } from "@std/assert";
  *
- * const face = balancedFace({ thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8 });
+ * const face = balancedFace({
+ *   thickness: 1e-3, E: 20e9, nu: 0.1, tensile: 3e8, compressive: 2e8, shear: 4e7,
+ * });
  * assertEquals(face.Ey, 20e9);
  * ```
  */
@@ -89,15 +93,18 @@ export function balancedFace(
     readonly tensile: number;
     /** Compressive strength [Pa]. */
     readonly compressive: number;
+    /** Shear strength in the plane; a cloth along x and y has little, mostly the resin's [Pa]. */
+    readonly shear: number;
   },
 ): FaceDesign {
   check.object("face", face);
-  const { thickness, E, nu, tensile, compressive } = face;
+  const { thickness, E, nu, tensile, compressive, shear } = face;
   check.positive("thickness", thickness, "m");
   check.positive("modulus", E, "Pa");
   check.within("Poisson ratio", nu, { min: -0.99, max: 0.99 });
   check.positive("tensile strength", tensile, "Pa");
   check.positive("compressive strength", compressive, "Pa");
+  check.positive("shear strength", shear, "Pa");
   return Object.freeze({
     thickness,
     Ex: E,
@@ -107,6 +114,7 @@ export function balancedFace(
     tensileY: tensile,
     compressiveX: compressive,
     compressiveY: compressive,
+    shearXY: shear,
   });
 }
 

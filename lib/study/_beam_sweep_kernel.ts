@@ -64,7 +64,7 @@ export function sweepStrips(table: SweepTable, out: SweepFigures): void {
         const w = 2 * n * plyMass[c]! + table.coreDensity * h + table.bondMass;
         const bend = 1 / (E * t * d * d / 2 + E * t * t * t / 6 + table.coreE * h * h * h / 12);
         const shear = h / (table.coreG * d * d);
-        const perFace = 1 / (d * t);
+        const perFace = E * (h / 2 + t) * bend;
         const perCore = 1 / d;
         for (let s = 0; s < NS; s++) {
           mass[at] = w;

@@ -52,7 +52,7 @@ export interface StripFigures {
   readonly mass: Float64Array;
   /** Deflection at mid-span [m]. */
   readonly deflection: Float64Array;
-  /** Face stress, thin-face form, a magnitude [Pa]. */
+  /** Face stress in the outer fibre, a magnitude [Pa]. */
   readonly faceStress: Float64Array;
   /** Core shear stress, simple form [Pa]. */
   readonly coreShear: Float64Array;
@@ -79,9 +79,11 @@ export interface StripChoice {
  * span the trade-off front of mass and deflection among those that hold.
  *
  * Formula: per metre of width, equal faces: D = Ef t d²/2 + Ef t³/6 + Ec c³/12, S = G d²/c,
- * δ = 5qL⁴/384D + qL²/8S, σ = qL²/(8 d t), τ = qL/(2d), wrinkling k (Ef Ez G)^⅓
+ * δ = 5qL⁴/384D + qL²/8S, σ = qL²/8 Ef (c/2 + t)/D, τ = qL/(2d), wrinkling k (Ef Ez G)^⅓
  *
- * Range: as `deflectBeam` and `sandwichSection`, of which it is the batch twin; thin-face stress.
+ * Range: as `deflectBeam` and `sandwichSection`, of which it is the batch twin. The outer fibre is
+ * held against strength and against wrinkling, the latter on the safe side: a face wrinkles by its
+ * middle.
  *
  * Source: Allen (1969), chapter 2, from memory.
  *

@@ -5,10 +5,10 @@ import { coreLamina, curedPly } from "../micromechanics/mod.ts";
 import {
   coreInPlace,
   type FaceDesign,
+  failurePlaces,
   type Panel,
   type PanelFailure,
   panelFailure,
-  panelField,
   type PanelStiffness,
   panelStiffness,
   type SandwichDesign,
@@ -155,6 +155,7 @@ function faceDesign(plies: Stack, lamina: Lamina): FaceDesign {
     tensileY: strengths.Yt,
     compressiveX: strengths.Xc,
     compressiveY: strengths.Yc,
+    shearXY: strengths.S,
   };
 }
 
@@ -167,7 +168,7 @@ export interface PanelFigures {
   readonly massPerArea: number;
   /** Mass of the panel [kg]. */
   readonly mass: number;
-  /** Largest deflection on the grid, a magnitude [m]. */
+  /** Largest deflection at the places looked at, a magnitude [m]. */
   readonly deflection: number;
   /** That deflection over the shorter side [1]. */
   readonly deflectionOverSide: number;
@@ -193,15 +194,16 @@ const NOTHING_ACTS = 1e9;
 /**
  * How a panel made from a recipe does its task: mass, deflection, what gives first.
  *
- * Formula: `makePanel`, `solvePanel`, `panelField`, `panelFailure`
+ * Formula: `makePanel`, `solvePanel`, `panelFailure` at the `failurePlaces` of a grid
  *
- * Range: as those functions; deflection is the largest on the grid.
+ * Range: as those functions; deflection is the largest at those places.
  *
  * Source: as those functions.
  *
  * @param recipe What it is made of.
  * @param task Sides [m], edges, loads, supports.
- * @param grid Places along each side; 2 to 50; 9 if not given, an odd number has the middle.
+ * @param grid Places along each side, beside those of patches and pads; 2 to 50; 9 if not given,
+ * an odd number has the middle.
  * @returns Figures, ways to give, make-up.
  * @throws {InputError} If recipe or task cannot be meant.
  *
@@ -237,9 +239,9 @@ export function judgePanel(recipe: PanelRecipe, task: PanelTask, grid = 9): Pane
   check.within("grid", grid, { min: 2, max: 50 });
   const panel: Panel = { ...task, stiffness: make.stiffness };
   const solution = solvePanel(panel);
-  const field = panelField(solution, { x: grid, y: grid });
-  const failures = panelFailure(field, panel.loads, make.design);
-  const deflection = Math.abs(field.largest("deflection").deflection);
+  const points = failurePlaces(panel, grid).map(({ x, y }) => solution.at(x, y));
+  const failures = panelFailure({ points }, panel.loads, make.design);
+  const deflection = Math.max(...points.map((point) => Math.abs(point.deflection)));
   return Object.freeze({
     figures: {
       massPerArea: make.massPerArea,

@@ -114,7 +114,7 @@ Deno.bench({
             const d = c + t;
             const D = cloth.E * t * d * d / 2 + cloth.E * t ** 3 / 6 + 70e6 * c ** 3 / 12;
             const S = 27e6 * d * d / c;
-            const face = 5000 * L * L / 8 / (d * t);
+            const face = 5000 * L * L / 8 * cloth.E * (c / 2 + t) / D;
             const core = 2500 * L / d;
             const limit = Math.min(150e6, 0.5 * Math.cbrt(cloth.E * 70e6 * 27e6));
             const mass = 2 * n * cloth.massPerArea + 80 * c + 0.3;

@@ -1,7 +1,8 @@
-import { assertEquals, assertThrows } from "@std/assert";
+import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
-import { layupDesign, layupStack } from "../../lib/comparison/mod.ts";
-import { failureModes } from "../../lib/sandwich/mod.ts";
+import { atLowEnd, layupAtLowEnd, layupDesign, layupStack } from "../../lib/comparison/mod.ts";
+import type { Core } from "../../lib/materials/mod.ts";
+import { failureModes, type SandwichDesign } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
 import { layupOf } from "./_layups.ts";
 
@@ -21,6 +22,40 @@ Deno.test("a face of one unidirectional ply keeps the ply's figures, turned by i
     { relative: 1e-9 },
   );
   assertClose(topFace.nu, nu12 * Math.sqrt(E2 / E1), { relative: 1e-9 });
+});
+
+Deno.test("faces shear in their plane as their plies do, aslant by fibres", () => {
+  const layup = layupOf("glass twill 200", "PVC foam 80,,10", "glass twill 200, 45");
+  const stack = layupStack(layup);
+  const { E1, nu12, strengths } = stack[0]!.lamina;
+  const { bottomFace, topFace } = layupDesign(layup, stack)!;
+  assertClose(bottomFace.shearXY, strengths!.S, { relative: 1e-9 });
+  // At 45° a shear stress τ is σ1 = τ, σ2 = −τ in a balanced cloth, alike along 1 and 2: its
+  // fibres' compression comes first.
+  assert(nu12 < 1 && E1 > 0);
+  assertClose(topFace.shearXY, Math.min(strengths!.Xc, strengths!.Yc), { relative: 1e-9 });
+});
+
+Deno.test("at the low end: strengths and a core's moduli, the rest stays", () => {
+  const layup = layupOf("glass twill 200", "PVC foam 80,,10", "glass twill 200");
+  const low = layupAtLowEnd(layup);
+  const [usual, least] = [layup, low].map((one) => layupDesign(one, layupStack(one))!) as [
+    SandwichDesign,
+    SandwichDesign,
+  ];
+  // The catalogue's row: 0.88 to 1.1 to 1.32 MPa, 1.04 to 1.3, 72 to 90, 21.6 to 27.
+  const { shearX, compressive, Ez, Gx } = least.core;
+  assertClose([shearX, compressive, Ez, Gx], [0.88e6, 1.04e6, 72e6, 21.6e6], { relative: 1e-12 });
+  assertEquals(least.topFace.Ex, usual.topFace.Ex);
+  assert(least.topFace.tensileX < 0.9 * usual.topFace.tensileX);
+  assert(least.topFace.shearXY < 0.9 * usual.topFace.shearXY);
+  const refused = (material: unknown, words: string): void => {
+    assertThrows(() => atLowEnd(material as Core), InputError, words);
+  };
+  refused(undefined, "material is missing");
+  refused({ name: "foam" }, "ranges of the material is missing");
+  refused({ shearStrengthL: 1, typical: { shearStrengthL: { low: 0 } } }, "low end of");
+  assertThrows(() => layupAtLowEnd({} as never), InputError);
 });
 
 Deno.test("a core across, and one aslant, count with the right shear figures", () => {

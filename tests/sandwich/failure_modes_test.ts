@@ -12,6 +12,7 @@ import {
   failureMap,
   failureModes,
   honeycombWrinklingStress,
+  isotropicPanel,
   panelFailure,
   panelField,
   type PanelLoad,
@@ -30,6 +31,7 @@ const face = balancedFace({
   nu: 0.12,
   tensile: 300e6,
   compressive: 220e6,
+  shear: 40e6,
 });
 const foam: CoreDesign = {
   kind: "foam",
@@ -129,6 +131,7 @@ Deno.test("a patch crushes the core below it, spread by the face, and punches", 
     faceE: 20e9,
     faceThickness: 0.001,
     coreE: 70e6,
+    coreG: 22e6,
     coreThickness: 0.015,
   }, 0.04);
   assertClose(named(modes, "core crushing").demand, 700 / 0.0024 * spread, exact);
@@ -137,7 +140,9 @@ Deno.test("a patch crushes the core below it, spread by the face, and punches", 
 
 Deno.test("the face on the core: agrees with its differential equation", () => {
   // D w'''' + K w = p on |x| < a/2, solved here by finite differences on a long beam.
-  const design = { faceE: 20e9, faceThickness: 0.001, coreE: 70e6, coreThickness: 0.015 };
+  // A core without stiffness in shear: springs side by side.
+  const springs = { coreE: 70e6, coreG: 1e-6, coreThickness: 0.015 };
+  const design = { faceE: 20e9, faceThickness: 0.001, ...springs };
   const D = 20e9 * 1e-9 / 12;
   const K = 70e6 / 0.015;
   const h = 0.0002;
@@ -159,6 +164,82 @@ Deno.test("the face on the core: agrees with its differential equation", () => {
     [1, -4, 6, -4, 1].reduce((sum, c, i) => sum + c * green(x + (i - 2) * h), 0) / h ** 4;
   assertClose(D * fourth(0.01) + K * green(0.01), 0, { absolute: 1e-3 * K * green(0) });
   assertClose(patchSpread(design, a), K * w, { relative: 1e-8 });
+});
+
+Deno.test("small pads on a thick core press more gathered than on springs", () => {
+  // Middle of a strip load on a face on an isotropic layer, plane strain, ν 0.3, base fixed and the
+  // face not stretching: (2/π) ∫ k/(D ω⁴ + k) sin(ωa/2)/ω dω with k(ω) of the layer by transfer
+  // matrices, computed in Python. Springs give 0.31, 0.45, 0.69, 0.92; 0.28, 0.43 and 0.19, 0.44.
+  const layers: readonly (readonly [t: number, c: number, a: number, share: number])[] = [
+    [0.0004, 0.02, 0.002, 0.5318],
+    [0.0004, 0.02, 0.003, 0.7124],
+    [0.0004, 0.02, 0.005, 0.9257],
+    [0.0004, 0.02, 0.008, 1.026],
+    [0.0016, 0.02, 0.005, 0.3606],
+    [0.0016, 0.02, 0.008, 0.5368],
+    [0.0016, 0.003, 0.002, 0.1947],
+    [0.0016, 0.003, 0.005, 0.4594],
+  ];
+  for (const [t, c, a, share] of layers) {
+    const found = patchSpread(
+      { faceE: 20e9, faceThickness: t, coreE: 90e6, coreG: 90e6 / 2.6, coreThickness: c },
+      a,
+    );
+    // What the Range of patchSpread says.
+    assert(found > 0.95 * share && found < 1.09 * share, `${t} ${c} ${a}: ${found}`);
+  }
+});
+
+Deno.test("a very small pad on a very thick core: as the integral has it", () => {
+  // k = √(Ec Gc) ω: with ω₀³ = √(Ec Gc)/D the share is (2/π) (a/2) ∫ dω/(1 + (ω/ω₀)³), and the
+  // integral ω₀ 2π/(3√3).
+  const [faceE, t, coreE, coreG] = [20e9, 0.002, 60e6, 23e6];
+  const w0 = Math.cbrt(Math.sqrt(coreE * coreG) / (faceE * t ** 3 / 12));
+  const a = 1e-7;
+  const found = patchSpread({ faceE, faceThickness: t, coreE, coreG, coreThickness: 1 }, a);
+  assertClose(found, a / Math.PI * w0 * 2 * Math.PI / (3 * Math.sqrt(3)), { relative: 1e-4 });
+});
+
+Deno.test("twist shears the faces in their plane: stress as slices give it", () => {
+  const [t1, t2, c, twist] = [0.001, 0.0025, 0.015, 30];
+  const slices = 2000;
+  const heights = [...[0, 1].keys()].flatMap((side) => {
+    const t = side === 0 ? t2 : t1;
+    return Array.from({ length: slices }, (_, i) => ({
+      z: (side === 0 ? 0 : t2 + c) + t * (i + 0.5) / slices,
+      dz: t / slices,
+    }));
+  });
+  const axis = heights.reduce((sum, { z, dz }) => sum + z * dz, 0) / (t1 + t2);
+  const J = heights.reduce((sum, { z, dz }) => sum + (z - axis) ** 2 * dz, 0);
+  const design = {
+    topFace: { ...face, thickness: t1 },
+    bottomFace: { ...face, thickness: t2, shearXY: 30e6 },
+    core: { ...foam, thickness: c },
+  };
+  const modes = failureModes(design, { Mxy: -twist }).filter(({ mode }) => mode === "face shear");
+  const of = (side: string): SandwichFailure => modes.find(({ where }) => where.startsWith(side))!;
+  const top = twist * (t1 + t2 + c - axis) / J;
+  assertClose(of("top").demand, top, { relative: 1e-6 });
+  assertClose(of("top").reserve, 40e6 / top, { relative: 1e-6 });
+  assertClose(of("bottom").demand, twist * axis / J, { relative: 1e-6 });
+  assertClose(of("bottom").limit, 30e6, exact);
+  assertEquals(modes.length, 2);
+});
+
+Deno.test("a square panel under pressure: the corner's twist counts", () => {
+  // Timoshenko and Woinowsky-Krieger (1959), table 8: corner force 0.065 q a², twice Mxy there;
+  // ν 0.3.
+  const sheet = { E: 20e9, nu: 0.3, thickness: 0.01, density: 1 };
+  const stiffness = isotropicPanel(sheet, "rigid");
+  const loads = [{ kind: "uniform", pressure: 4000 }] as const;
+  const panel = { length: 0.5, width: 0.5, stiffness, edges: allEdges("simple"), loads };
+  const found = panelFailure(panelField(solvePanel(panel), { x: 5, y: 5 }), loads, sandwich(foam));
+  const shear = found.find(({ mode }) => mode === "face shear")!;
+  const J = 0.016 ** 2 * 0.0005 + 2 * 0.001 ** 3 / 12;
+  const stress = 0.0325 * 4000 * 0.25 * 0.0085 / J;
+  assertClose(shear.demand, stress, { relative: 0.008 });
+  assertEquals([shear.x % 0.5, shear.y % 0.5], [0, 0]);
 });
 
 Deno.test("beam: the load at which each way comes about, the least first", () => {
@@ -259,6 +340,7 @@ Deno.test("designs and loads that cannot be meant are refused", () => {
   refused({ core: undefined }, "core is missing");
   refused({ topFace: undefined }, "topFace is missing");
   refused({ topFace: { ...face, thickness: 0 } }, "thickness of the topFace is 0");
+  refused({ topFace: { ...face, shearXY: undefined } }, "shearXY of the topFace is missing");
   refused({ core: { ...foam, shearX: -1 } }, "shearX of the core is -1");
   refused({ core: { ...foam, kind: "cardboard" } }, 'kind of the core is "cardboard"');
   assertThrows(() => failureModes(sandwich(foam), { Mx: NaN }), InputError, "Mx is NaN");
@@ -268,7 +350,7 @@ Deno.test("designs and loads that cannot be meant are refused", () => {
     "side of the patch along x is 0 m",
   );
   assertThrows(
-    () => balancedFace({ thickness: 1, E: 1, nu: 0, tensile: 0, compressive: 1 }),
+    () => balancedFace({ thickness: 1, E: 1, nu: 0, tensile: 0, compressive: 1, shear: 1 }),
     InputError,
     "tensile strength is 0 Pa",
   );

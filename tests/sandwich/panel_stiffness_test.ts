@@ -1,4 +1,4 @@
-import { assertEquals, assertThrows } from "@std/assert";
+import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
 import type { Lamina, Ply, Stack } from "../../lib/materials/mod.ts";
 import { isotropicPanel, type PanelShear, panelStiffness } from "../../lib/sandwich/mod.ts";
@@ -49,11 +49,73 @@ Deno.test("with a core, S is G d²/c, each way with its own modulus", () => {
   });
 });
 
+/** Without Poisson's ratio, so that a strip by slices is the plate. */
+const cloth: Lamina = { ...glass, nu12: 0 };
+const foam: Lamina = { ...cloth, name: "foam", E1: 70e6, E2: 70e6, G13: 27e6, G23: 27e6 };
+
+/** Shear stiffness of a strip by energy over thin slices: τ = Q S(z)/D, S = 1/∫ τ²/G dz. */
+function bySlices(stack: Stack): number {
+  const slices = stack.flatMap(({ lamina, thickness }) =>
+    Array.from({ length: 4000 }, () => ({
+      E: lamina.E1,
+      G: lamina.G13,
+      dz: thickness / 4000,
+    }))
+  );
+  let [z, EA, ES] = [0, 0, 0];
+  for (const { E, dz } of slices) {
+    EA += E * dz;
+    ES += E * (z + dz / 2) * dz;
+    z += dz;
+  }
+  let D = 0;
+  z = -ES / EA;
+  for (const { E, dz } of slices) {
+    D += E * ((z + dz) ** 3 - z ** 3) / 3;
+    z += dz;
+  }
+  let [Q, compliance] = [0, 0];
+  z = -ES / EA;
+  for (const { E, G, dz } of slices) {
+    const step = E * (z + dz / 2) * dz;
+    compliance += (Q + step / 2) ** 2 / (D * D * G) * dz;
+    Q += step;
+    z += dz;
+  }
+  return 1 / compliance;
+}
+
+Deno.test("two sheets of foam, or a core with one skin, are soft in shear", () => {
+  const skin = ply(cloth, 0.0004);
+  const one = shearOf([skin, ply(foam, 0.01), skin]).S55;
+  const stacks: readonly Stack[] = [
+    [skin, ply(foam, 0.005), ply(foam, 0.005), skin],
+    [skin, ply(foam, 0.005), ply(cloth, 0.0002), ply(foam, 0.005), skin],
+    [skin, ply(foam, 0.01)],
+  ];
+  for (const stack of stacks) {
+    const { S55 } = shearOf(stack);
+    assertClose(S55, bySlices(stack), { relative: 1e-4 });
+    assert(S55 < 1.05 * one);
+    const { notes } = panelStiffness(stack);
+    assert(notes.some((note) => note.includes("soft ones are inside")));
+  }
+  // Two sheets on each other are one core: within the 0.1 % by which G d²/c is high.
+  assertClose(shearOf(stacks[0]!).S55, one, { relative: 1e-3 });
+});
+
+Deno.test("a solid laminate is no core: 5/6 G h of a sheet, and nothing to say", () => {
+  const { shear, notes } = panelStiffness([ply(glass, 0.001), ply(glass, 0.003)]);
+  assertClose((shear as PanelShear).S55, 5 / 6 * 3e9 * 0.004, { relative: 1e-9 });
+  assertEquals(notes, []);
+});
+
 Deno.test("without a core, S is 5/6 Σ G t, or with another factor", () => {
   const stack = [ply(glass, 0.001), ply(glass, 0.001, 90), ply(glass, 0.001)];
-  const { S55 } = shearOf(stack);
+  const { S55 } = shearOf(stack, { core: "none" });
   assertClose(S55, 5 / 6 * (2 * 3e9 + 2.5e9) * 0.001, exact);
-  assertClose(shearOf(stack, { shearFactor: 1 }).S55, (2 * 3e9 + 2.5e9) * 0.001, exact);
+  const whole = shearOf(stack, { core: "none", shearFactor: 1 });
+  assertClose(whole.S55, (2 * 3e9 + 2.5e9) * 0.001, exact);
   assertClose(
     shearOf([ply(glass, 0.001), ply(honeycomb, 0.02), ply(glass, 0.001)], { core: "none" }).S55,
     5 / 6 * (2 * 3e9 * 0.001 + 60e6 * 0.02),
@@ -105,6 +167,7 @@ Deno.test("a stack or sheet that cannot be meant is refused", () => {
   refused([{ ...face, thickness: "1 mm" }], {}, 'thickness of ply 1 is "1 mm"');
   refused([face, ply(honeycomb, 0.01), face], { core: 0 }, "core index is 0");
   refused([face], { shearFactor: 0 }, "shear factor is 0");
+  refused([face], { shearFactor: 1 }, 'shear factor is 1, must come with core "none"');
   assertThrows(
     () => isotropicPanel({ E: 70e9, nu: 0.6, thickness: 0.004, density: 2700 }),
     InputError,

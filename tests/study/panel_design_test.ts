@@ -2,7 +2,13 @@ import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "../../lib/check/mod.ts";
 import type { Core, Fibre, Reinforcement, Resin } from "../../lib/materials/mod.ts";
 import { curedPly } from "../../lib/micromechanics/mod.ts";
-import { allEdges, levyPanel } from "../../lib/sandwich/mod.ts";
+import {
+  allEdges,
+  levyPanel,
+  panelFailure,
+  panelField,
+  solvePanel,
+} from "../../lib/sandwich/mod.ts";
 import {
   judgePanel,
   lightest,
@@ -111,6 +117,7 @@ Deno.test("a recipe makes the stack, with the core's resin in the mass", () => {
   });
   assertClose(design.topFace.thickness, 2 * thickness, { relative: 1e-12 });
   assertClose(design.topFace.Ex, lamina.E1, { relative: 1e-9 });
+  assertEquals(design.topFace.shearXY, lamina.strengths!.S);
   assertEquals(notes, []);
   assert(makePanel({ ...recipe, pliesBag: 1 }).notes.some((note) => note.includes("symmetric")));
 });
@@ -127,6 +134,20 @@ Deno.test("a panel is judged as its own functions judge it", () => {
   assertClose(figures.deflectionOverSide, figures.deflection / 0.4, { relative: 1e-12 });
   assertClose(figures.mass, figures.massPerArea * 0.24, { relative: 1e-12 });
   assertClose(figures.reserve, failures[0]!.reserve, { relative: 1e-15 });
+});
+
+Deno.test("a heel between the places of the grid: its middle and rim are looked at", () => {
+  const loads = [
+    { kind: "patch", force: 1324, x: 0.26, y: 0.17, lengthX: 0.06, lengthY: 0.06 },
+  ] as const;
+  const own = { length: 0.6, width: 0.4, edges: allEdges("simple"), loads };
+  const { failures, make } = judgePanel(recipe, own);
+  // Every 10 mm, so that the rim at 0.23, 0.29 and 0.14, 0.2 m is among them.
+  const field = panelField(solvePanel({ ...own, stiffness: make.stiffness }), { x: 61, y: 41 });
+  for (const { mode, reserve } of panelFailure(field, loads, make.design)) {
+    const found = failures.find((one) => one.mode === mode)!;
+    assert(found.reserve < 1.005 * reserve, `${mode}: ${found.reserve}, ${reserve}`);
+  }
 });
 
 Deno.test("more core, less deflection; more plies, more mass", () => {
