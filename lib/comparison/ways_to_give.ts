@@ -37,8 +37,8 @@ export interface WayToGive {
   /** How, in words; of the sandwich as a whole where. */
   readonly how: string;
   /**
-   * Load over the load that brings it about, the stress from cooling held; 0 where no multiple
-   * does, null where the cooling alone does [1].
+   * Load over the load that brings it about, the stress from cooling and the growth of moments
+   * under a push held; 0 where no multiple does, null where the cooling alone does [1].
    */
   readonly utilisation: number | null;
   /** Where the formula comes from. */
@@ -59,13 +59,17 @@ export interface WaysToGive {
 const BY_PLY: readonly SandwichFailureName[] = ["face tension", "face compression"];
 
 /**
- * What breaks first in a strip: each ply by a failure criterion, and in a sandwich the core and
- * the buckling of the faces too. In a sandwich a ply is often not the first.
+ * What breaks first in a strip: each ply by a failure criterion, under a push the whole strip by
+ * buckling, and in a sandwich the core and the buckling of the faces too. In a sandwich a ply is
+ * often not the first.
  *
  * Formula: plies 1/R of `firstPlyFailure`, the stress from cooling held; sandwich
- * 1/(reserve × knock-down) of `failureModes`, a pull along the faces not counted in their favour
+ * 1/(reserve × knock-down) of `failureModes`, each way by its worst face and direction, a pull
+ * along the faces not counted in their favour; buckling N/(critical push × knock-down)
  *
- * Range: as the functions named. Bond, edges, inserts, fatigue, impact and water are not counted.
+ * Range: as the functions named. Below 1 it holds as counted; under a push, whose growth of
+ * moments is that of this load, a use of 1/2 is not half of what it bears. Bond, edges, inserts,
+ * fatigue, impact and water are not counted.
  *
  * Source: as the functions named.
  *
@@ -81,9 +85,10 @@ const BY_PLY: readonly SandwichFailureName[] = ["face tension", "face compressio
  * import { assertEquals } from "@std/assert";
  *
  * const layup = (await readPart("data/sole-panels")).layups.get("sole")!;
- * const demand = stripDemand({ span: 0.4, width: 0.3, force: 900, pressedOn: "bag" });
+ * const stack = layupStack(layup);
+ * const demand = stripDemand({ span: 0.4, width: 0.3, force: 900, pressedOn: "bag" }, stack);
  * const options = { criterion: "maximum stress", knockDown: 0.5 } as const;
- * const { ways } = waysToGive({ layup, stack: layupStack(layup), demand, options });
+ * const { ways } = waysToGive({ layup, stack, demand, options });
  * assertEquals([ways[0]!.layer, ways[0]!.how], [5, "compression along the fibres"]);
  * ```
  */
@@ -91,9 +96,9 @@ export function waysToGive(loaded: LoadedLayup): WaysToGive {
   check.object("loaded lay-up", loaded);
   const { layup, stack, demand, temperatureChange = 0, options } = loaded;
   check.object("demand", demand);
-  const { Nx, Mx } = demand;
+  const { Nx, Mx, My } = demand;
   const design = layupDesign(layup, stack);
-  const load: LaminateLoad = { Nx, Mx, temperatureChange };
+  const load: LaminateLoad = { Nx, Mx, My, temperatureChange };
   const { faces, notes } = firstPlyFailure(stack, load, options);
   const plies = utilisationByLayer(faces).map(({ layer, utilisation, mode }): WayToGive => ({
     layer,
@@ -106,10 +111,15 @@ export function waysToGive(loaded: LoadedLayup): WaysToGive {
   const cores = layup.layers.filter(({ kind }) => kind === "core").length;
   return Object.freeze({
     ways: Object.freeze(
-      [...plies, ...(design === null ? [] : ofSandwich(design, demand, options))]
+      [
+        ...plies,
+        ...ofWholeStrip(demand, options),
+        ...(design === null ? [] : ofSandwich(design, demand, options)),
+      ]
         .toSorted((a, b) => rank(b) - rank(a)),
     ),
     notes: [
+      ...demand.notes,
       ...notes,
       ...(design === null && cores > 0
         ? ["The core is not judged: that needs one core with plies on both sides."]
@@ -131,9 +141,26 @@ function sideOf(layer: number, count: number): string {
   return layer === 1 ? " (mould side)" : layer === count ? " (bag side)" : "";
 }
 
+/** Under a push the strip may buckle between its bearers, solid or sandwich. */
+function ofWholeStrip(
+  { Nx, criticalPush }: StripDemand,
+  { knockDown = 1 }: FailureOptions,
+): readonly WayToGive[] {
+  if (!(Nx < 0)) return [];
+  check.positive("critical push", criticalPush, "N/m");
+  return [{
+    layer: null,
+    what: "buckling",
+    how: "whole strip between its bearers",
+    utilisation: check.result("utilisation", -Nx / (criticalPush * knockDown)),
+    source: "Euler's load lowered by shear: Timoshenko and Gere (1961), from memory",
+    scatter: "some 10 %, as its stiffness; a strip that is bowed bends from the start",
+  }];
+}
+
 function ofSandwich(
   design: SandwichDesign,
-  { pressedOn, Nx, Mx, Qx, patch }: StripDemand,
+  { pressedOn, Nx, Mx, My, Qx, Qy, patch }: StripDemand,
   { knockDown = 1 }: FailureOptions,
 ): readonly WayToGive[] {
   // The formulas press on the top face: where that is the mould side the sandwich is turned over.
@@ -141,16 +168,22 @@ function ofSandwich(
   const turned = onBag
     ? design
     : { ...design, topFace: design.bottomFace, bottomFace: design.topFace };
-  const found = failureModes(turned, {
-    Mx: onBag ? 0 - Mx : Mx,
-    Qx,
-    compressionX: Math.max(0, -Nx),
-    ...(patch === undefined ? {} : { patch }),
-  });
+  const found = [
+    ...failureModes(turned, {
+      Mx: onBag ? 0 - Mx : Mx,
+      My: onBag ? 0 - My : My,
+      Qx,
+      compressionX: Math.max(0, -Nx),
+      ...(patch === undefined ? {} : { patch }),
+    }),
+    // By itself: the largest shear forces along and across lie at different rims of the pad.
+    ...failureModes(turned, { Qy }),
+  ].toSorted((a, b) => a.reserve - b.reserve);
+  const worst = found.filter(({ mode }, i) => found.findIndex((by) => by.mode === mode) === i);
   const side = (where: string): string =>
     where.replace("top face", onBag ? "bag-side face" : "mould-side face")
       .replace("bottom face", onBag ? "mould-side face" : "bag-side face");
-  return found.filter(({ mode }) => !BY_PLY.includes(mode)).map(
+  return worst.filter(({ mode }) => !BY_PLY.includes(mode)).map(
     ({ mode, where, reserve, source, scatter }) => ({
       layer: null,
       what: mode,

@@ -27,6 +27,8 @@ export interface EnvelopeAxes {
   readonly second: keyof ForcesAndMoments;
   /** Number of points round the envelope, 4 or more; 72 if left out [1]. */
   readonly points?: number;
+  /** Other forces [N/m] and moments [N] that act all the while; none if left out. */
+  readonly held?: Partial<ForcesAndMoments>;
   /** Temperature less that at which the laminate was free of stress; 0 if left out [K]. */
   readonly temperatureChange?: number;
   /** Moisture content less that at which it was free of stress; 0 if left out [1]. */
@@ -57,19 +59,19 @@ export interface FailureEnvelope {
 
 /**
  * First ply failure under every mix of two loads, while the stress left by cure, temperature and
- * moisture stays.
+ * moisture stays, and other loads that are held.
  *
  * The directions are spread evenly once each load is divided by what it reaches alone, so that a
  * force and a moment can share a picture.
  *
  * Formula: for each direction, as `firstPlyFailure`
  *
- * Range: linear; all points 0 where the climate alone fails a ply
+ * Range: linear; all points 0 where climate and held loads alone fail a ply
  *
  * Source: R. M. Jones, Mechanics of Composite Materials, 2nd ed. 1999, section 4.5, from memory
  *
  * @param stack Plies, mould side first.
- * @param axes The two loads, the number of points and the climate.
+ * @param axes The two loads, the number of points, what is held and the climate.
  * @param options Criterion, its inputs and the knock-down.
  * @returns Points round the envelope [N/m] or [N], with the layer and mode at each.
  * @throws {InputError} If the stack, the axes or the options cannot be used, or no layer has
@@ -105,7 +107,10 @@ export function failureEnvelope(
     check.refuse("set of strengths", undefined, "must be given for at least one layer");
   }
   const { first, second, points: count = 72 } = axes;
-  const fixed = residualStates(stack, climateOf(axes));
+  const fixed = combined([
+    [1, residualStates(stack, climateOf(axes))],
+    [1, mechanicalStates(stack, axes.held ?? {})],
+  ]);
   const alone = [first, second].map((name) => mechanicalStates(stack, { [name]: 1 }));
   const worst = (states: readonly FaceStates[]): Found | null => {
     let least: Found | null = null;
@@ -166,6 +171,11 @@ function checkAxes(stack: Stack, axes: EnvelopeAxes): void {
   check.oneOf("second load", axes.second, FORCES);
   if (axes.first === axes.second) {
     check.refuse("second load", axes.second, "must be another than the first");
+  }
+  for (const [name, value] of Object.entries(check.object("held loads", axes.held ?? {}))) {
+    const others = FORCES.filter((force) => force !== axes.first && force !== axes.second);
+    check.oneOf("name of a held load", name as keyof ForcesAndMoments, others);
+    check.finite(`held ${name}`, value);
   }
   const count = check.count("number of points", axes.points ?? 72, 4);
   check.within("number of points", count, { min: 4, max: MOST_POINTS });

@@ -135,11 +135,26 @@ Deno.test("a climate that breaks plies by itself leaves no envelope", () => {
   assert(points.every(({ first, second }) => first === 0 && second === 0));
 });
 
+Deno.test("other loads are held while an envelope is drawn", () => {
+  // σ2 = 20 MPa held; σ1 of F11 σ1² + (F1 + 2 F12 σ2) σ1 + F2 σ2 + F22 σ2² = 1, in 40 digits.
+  const axes = { first: "Nx", second: "Nxy", points: 4 } as const;
+  const stack = stackOfCode("[0_4]", { ply });
+  const by = { criterion: "Tsai-Wu" } as const;
+  const { points } = failureEnvelope(stack, { ...axes, held: { Ny: 20e3 } }, by);
+  assertClose(points[0]!.first, 765685.4249492381, { relative: 1e-12 });
+  assertClose(points[2]!.first, -365685.424949238, { relative: 1e-12 });
+  const broken = failureEnvelope(stack, { ...axes, held: { Ny: 41e3 } }, by);
+  assert(broken.points.every(({ first, second }) => first === 0 && second === 0));
+});
+
 Deno.test("each kind of bad axis is refused", () => {
   const draw = (axes: object) => (): unknown =>
     failureEnvelope(crossPly, axes as { first: "Nx"; second: "Ny" }, limit);
   assertThrows(draw({ first: "Nz", second: "Ny" }), InputError, "must be one of: Nx, Ny");
   assertThrows(draw({ first: "Nx", second: "Nx" }), InputError, "another than the first");
+  const held = (loads: object) => draw({ first: "Nx", second: "Ny", held: loads });
+  assertThrows(held({ Nx: 1 }), InputError, "held load");
+  assertThrows(held({ My: NaN }), InputError, "held My");
   assertThrows(draw({ first: "Nx", second: "Ny", points: 3 }), InputError, "4 or above");
   assertThrows(draw({ first: "Nx", second: "Ny", points: 1e5 }), InputError, "between 4 and 3600");
   assertThrows(
