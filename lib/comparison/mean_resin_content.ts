@@ -45,7 +45,7 @@ export function meanResinContent(parts: readonly WeighedRecord[]): MeanResinCont
   const contents = check.list("parts", parts).map(({ record, weighed: { fibreMassFraction } }) => {
     check.shape("fibre mass fraction", fibreMassFraction, BUDGET);
     const { value, u, budget } = fibreMassFraction!;
-    const inCommon = namesInCommon(record);
+    const inCommon = namesInCommon(check, record);
     let own = u ** 2;
     for (const { name, contribution } of budget) {
       const shared = inCommon(name);

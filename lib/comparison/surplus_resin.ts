@@ -44,7 +44,7 @@ export function surplusResin(parts: readonly WeighedRecord[]): Uncertain {
   for (const { record, weighed: { surplusResin } } of check.list("parts", parts)) {
     check.shape("surplus resin", surplusResin, BUDGET);
     value += surplusResin.value;
-    const inCommon = namesInCommon(record);
+    const inCommon = namesInCommon(check, record);
     for (const { name, contribution } of surplusResin.budget) {
       const shared = inCommon(name);
       if (shared === undefined) own += contribution ** 2;

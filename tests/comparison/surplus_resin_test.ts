@@ -65,6 +65,18 @@ Deno.test("the mean of one part is the part's own figure", () => {
 });
 
 Deno.test("what is no weighed part has no surplus", () => {
+  const [weighed] = parts("panel 1");
+  const unlaid = {
+    ...weighed,
+    record: { ...weighed!.record, layup: { name: "sole", layers: null } },
+  };
+  for (const average of [surplusResin, meanResinContent]) {
+    assertThrows(
+      () => average([unlaid as never]),
+      InputError,
+      "layers of the lay-up is null",
+    );
+  }
   assertThrows(() => surplusResin([]), InputError, "parts");
   assertThrows(() => surplusResin([null as never]), InputError, "parts");
   assertThrows(() => surplusResin("panel 1" as never), InputError, "parts");
