@@ -6,9 +6,7 @@ import {
   fourEdgePanel,
   layupDesign,
   layupStack,
-  type MemberPart,
   resizedPanel,
-  stiffenedPanel,
   variedLayup,
 } from "../../lib/comparison/mod.ts";
 import type { Stack } from "../../lib/materials/mod.ts";
@@ -18,7 +16,6 @@ import {
   panelField,
   type PanelLoad,
   panelStiffness,
-  slabPart,
   solvePanel,
 } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
@@ -43,76 +40,6 @@ const PLAIN: Stack = (() => {
   const ply = { lamina: face, thickness: 0.001, angleDeg: 0 };
   return [ply, { lamina: foam, thickness: 0.01, angleDeg: 0 }, ply];
 })();
-
-const FIN: MemberPart = {
-  ...slabPart("fin", { E: 20e9, density: 2000 }, { width: 0.003, bottom: 0.012, top: 0.042 }),
-  G: 4e9,
-};
-
-Deno.test("a panel without members stays as it is", () => {
-  const { stiffness, bendingRatio, shearRatio, memberMassPerLength } = stiffenedPanel(
-    { stack: STACK, width: 0.4, widthAlong: 0.3 },
-    [],
-  );
-  assertEquals(stiffness, panelStiffness(STACK));
-  assertEquals([bendingRatio, shearRatio, memberMassPerLength], [1, 1, 0]);
-});
-
-/** D and S of a width of PLAIN with or without FIN, by thin slices: no closed form shared. */
-function bySlices(width: number, fin: boolean): { readonly D: number; readonly S: number } {
-  const count = 84_000;
-  const dz = 0.042 / count;
-  const at = (i: number): { readonly z: number; readonly EB: number; readonly GB: number } => {
-    const z = (i + 0.5) * dz;
-    const [E, G, b] = z < 0.001
-      ? [20e9, 4e9, width]
-      : z < 0.011
-      ? [1e8, 4e7, width]
-      : z < 0.012
-      ? [20e9, 4e9, width]
-      : fin
-      ? [20e9, 4e9, 0.003]
-      : [0, 0, 0];
-    return { z, EB: E * b, GB: G * b };
-  };
-  let [EA, first] = [0, 0];
-  for (let i = 0; i < count; i++) {
-    const { z, EB } = at(i);
-    EA += EB * dz;
-    first += EB * z * dz;
-  }
-  const zn = first / EA;
-  let D = 0;
-  for (let i = 0; i < count; i++) {
-    const { z, EB } = at(i);
-    D += EB * (z - zn) ** 2 * dz;
-  }
-  let [Q, compliance] = [0, 0];
-  for (let i = 0; i < count; i++) {
-    const { z, EB, GB } = at(i);
-    const half = EB * (z - zn) * dz / 2;
-    if (GB > 0) compliance += (Q + half) ** 2 / (D * D * GB) * dz;
-    Q += 2 * half;
-  }
-  return { D, S: 1 / compliance };
-}
-
-Deno.test("a fin adds bending and shear stiffness as a sum over thin slices says", () => {
-  const [width, widthAlong] = [0.4, 0.25];
-  const before = bySlices(widthAlong, false);
-  const after = bySlices(widthAlong, true);
-  const { stiffness, bendingRatio, shearRatio, memberMassPerLength } = stiffenedPanel(
-    { stack: PLAIN, width, widthAlong },
-    [FIN],
-  );
-  // Slices of 0.5 µm: their D and S are good to some 1e-8.
-  assertClose(bendingRatio, after.D / before.D, { relative: 1e-7 });
-  assertClose(shearRatio, after.S / before.S, { relative: 1e-6 });
-  const plain = panelStiffness(PLAIN);
-  assertClose(stiffness.D11, plain.D11 + (after.D - before.D) / width, { relative: 1e-7 });
-  assertClose(memberMassPerLength, 2000 * 0.003 * 0.03, { relative: 1e-12 });
-  assertEquals(stiffness.D22, plain.D22);
-});
 
 Deno.test("a curve adds the second moment of its arc", () => {
   const [rise, width] = [0.03, 0.4];
@@ -206,14 +133,9 @@ Deno.test("faces twice as thick are those of twice the plies", () => {
 });
 
 Deno.test("what cannot be built is refused", () => {
-  const panel = { stack: STACK, width: 0.4, widthAlong: 0.3 };
   const refused = (run: () => unknown, words: string): void => {
     assertThrows(run, InputError, words);
   };
-  refused(() => stiffenedPanel({ ...panel, widthAlong: 0.5 }, []), "width that bends along");
-  refused(() => stiffenedPanel(panel, [{ ...FIN, G: -1 }]), "shear modulus of fin");
-  refused(() => stiffenedPanel(panel, [{ ...FIN, high: 0 }]), "depth of fin");
-  refused(() => stiffenedPanel({ ...panel, stack: STACK.slice(0, 2) }, []), "stack");
   refused(() => curvedPanel(STACK, { rise: 0.05, width: 0.4 }), "rise");
   refused(() => fourEdgePanel(MAKE, { length: 0.6, width: 0.4, loads: [], waves: 25 }), "loads");
   refused(
