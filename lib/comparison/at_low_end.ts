@@ -21,7 +21,8 @@ const STANDS = /Strength|Modulus/;
  *
  * @param material A fibre, resin or core of the catalogue.
  * @returns The same with low figures.
- * @throws {InputError} If the material or its ranges are missing, or a low end is no number.
+ * @throws {InputError} If the material or its ranges are missing, or a low end is not above 0 or above
+ * the usual figure.
  *
  * @example
  * ```ts
@@ -36,11 +37,17 @@ const STANDS = /Strength|Modulus/;
  */
 export function atLowEnd<Material extends Fibre | Resin | Core>(material: Material): Material {
   check.object("material", material);
+  const figures = material as unknown as Readonly<Record<string, unknown>>;
+  for (const [name, value] of Object.entries(figures)) {
+    if (typeof value === "number") check.finite(name, value);
+  }
   const ranges = Object.entries(check.object("ranges of the material", material.typical));
   const low = ranges.filter(([name]) => STANDS.test(name) && name in material)
     .map(([name, range]) => {
       const end = check.object(`range of ${name}`, range as object) as { readonly low: number };
-      return [name, check.positive(`low end of ${name}`, end.low)];
+      check.positive(`low end of ${name}`, end.low);
+      const usual = check.positive(name, figures[name] as number);
+      return [name, check.within(`low end of ${name}`, end.low, { min: 0, max: usual })];
     });
   return Object.freeze({ ...material, ...Object.fromEntries(low) });
 }

@@ -55,6 +55,8 @@ Deno.test("at the low end: strengths and a core's moduli, the rest stays", () =>
   refused(undefined, "material is missing");
   refused({ name: "foam" }, "ranges of the material is missing");
   refused({ shearStrengthL: 1, typical: { shearStrengthL: { low: 0 } } }, "low end of");
+  refused({ shearStrengthL: 1, typical: { shearStrengthL: { low: 2 } } }, "between 0 and 1");
+  refused({ resinUptake: Infinity, typical: {} }, "resinUptake is Infinity");
   assertThrows(() => layupAtLowEnd({} as never), InputError);
 });
 
