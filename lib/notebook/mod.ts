@@ -37,3 +37,4 @@ export * from "./exercise.ts";
 export { type Prediction, prediction, verdicts } from "./prediction.ts";
 export * from "./folded.ts";
 export * from "./working.ts";
+export { leaveOut } from "./leave_out.ts";

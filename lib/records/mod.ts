@@ -35,6 +35,7 @@ export type { PuttyRecord } from "./putty.ts";
 export type { FilletRecord } from "./fillets.ts";
 export { type WorkshopInWords, workshopInWords, type WorkshopRecord } from "./workshop.ts";
 export type { MountRecord } from "./mounts.ts";
+export { readSettings, type SettingRecord, settingsFile } from "./settings.ts";
 export * from "./part.ts";
 export * from "./files.ts";
 export * from "./replace_file.ts";

@@ -9,6 +9,7 @@ import type { DecimalSign } from "./number_cell.ts";
 import { type MountRecord, readMounts } from "./mounts.ts";
 import { defined, type PartContext, type PartFile } from "./_part_file.ts";
 import { type PuttyRecord, readPutty } from "./putty.ts";
+import { settingsFile } from "./settings.ts";
 import { readWeighings, type WeighingRecord } from "./weighings.ts";
 import { readWorkshop, type WorkshopRecord } from "./workshop.ts";
 
@@ -72,6 +73,7 @@ export const partFiles: readonly string[] = Object.freeze([
   couponsFile,
   workshopFile,
   mountsFile,
+  settingsFile,
   ...catalogueFiles.map((file) => `${ownMaterials}${file}`),
 ]);
 

@@ -1,48 +1,8 @@
 import { assert, assertEquals } from "@std/assert";
 import { join } from "@std/path";
 import { ROOT } from "../../lib/notebook/cli/project.ts";
-import type { Notebook } from "../../lib/notebook/runner/notebook_file.ts";
+import { command, good, names, PART, PROGRAM, read, SHOW, writePart } from "./_command.ts";
 import { isAlive, notebookOf, until, withFolder, writeNotebooks } from "./_fixtures.ts";
-
-const PROGRAM = join(ROOT, "lib/notebook/cli/notebooks.ts");
-const SHOW = 'import { answer } from "@laminate/notebooks/notebook";';
-const PART: readonly [string, string] = ['let part = "data/a";', "parameters"];
-
-/** Notebook cells that give an answer about the part. */
-const good = (): Notebook =>
-  notebookOf("# Title of good", PART, SHOW, "answer(`Part ${part} is light.`);");
-
-interface Ended {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-async function command(folder: string, ...args: readonly string[]): Promise<Ended> {
-  const { code, stdout, stderr } = await new Deno.Command(Deno.execPath(), {
-    args: [
-      "run",
-      "--quiet",
-      "-A",
-      PROGRAM,
-      "--from",
-      folder,
-      "--out",
-      join(folder, "out"),
-      ...args,
-    ],
-    env: { NO_COLOR: "1", INIT_CWD: folder },
-    stdin: "null",
-  }).output();
-  const decoder = new TextDecoder();
-  return { code, out: decoder.decode(stdout), err: decoder.decode(stderr) };
-}
-
-const read = (folder: string, name: string): Promise<string> =>
-  Deno.readTextFile(join(folder, "out", `${name}.html`));
-
-const names = (folder: string): string[] =>
-  [...Deno.readDirSync(folder)].map(({ name }) => name).sort();
 
 Deno.test("a run prints progress, answer and place, and writes a page and an index", async () => {
   await withFolder(async (folder) => {
@@ -65,16 +25,17 @@ Deno.test("a run prints progress, answer and place, and writes a page and an ind
 Deno.test("another part folder gives another answer, named as the notebook would", async () => {
   await withFolder(async (folder) => {
     await writeNotebooks(folder, { good: good() });
-    await Deno.mkdir(join(folder, 'b "quoted" $& \\part'));
+    await writePart(join(folder, 'b "quoted" $& \\part'));
     const { code, out } = await command(folder, "--part", 'b "quoted" $& \\part');
     assertEquals(code, 0, out);
     assert(out.includes('Part b "quoted" $& \\part is light.'), out);
-    const data = await command(folder, "--part", join(ROOT, "data"));
-    assert(data.out.includes("Part ../../data is light."), data.out);
-    assert((await read(folder, "good")).includes("Part folder: <code>data</code>"));
+    const data = await command(folder, "--part", join(ROOT, "data/sole-panels"));
+    assert(data.out.includes("Part ../../data/sole-panels is light."), data.out);
+    assert((await read(folder, "good")).includes("Part folder: <code>data/sole-panels</code>"));
     const outside = await Deno.makeTempDir();
+    await writePart(outside);
     assert((await command(folder, "--part", outside)).out.includes(`Part ${outside} is light.`));
-    await Deno.remove(outside);
+    await Deno.remove(outside, { recursive: true });
   });
 });
 
@@ -162,6 +123,8 @@ Deno.test("a failed notebook keeps the outputs that were stored", async () => {
 Deno.test("a command that cannot be meant: exit 2 and a sentence, nothing run", async () => {
   await withFolder(async (folder) => {
     await writeNotebooks(folder, { good: good() });
+    const outside = await Deno.makeTempDir();
+    await writeNotebooks(outside, { good: good() });
     for (
       const [args, sentence] of [
         [["--fast"], /Unknown option '--fast'/],
@@ -171,22 +134,18 @@ Deno.test("a command that cannot be meant: exit 2 and a sentence, nothing run", 
         [["--store", "--part", "."], /leave --part out/],
         [["--time-limit", "0"], /--time-limit is 0, must be seconds above 0/],
         [["--from", "nowhere"], /there is no folder .*nowhere/],
+        [["--from", outside], /--from: .* must lie inside the project/],
+        [["--units", "imperial"], /--units is imperial, must be metric or US/],
+        [["--units", "US", "--store"], /leave --units out/],
+        [["--settings"], /--settings writes into a part folder: name it with --part/],
       ] as const
     ) {
       const { code, err } = await command(folder, ...args);
       assertEquals(code, 2, err);
       assert(sentence.test(err), err);
     }
+    await Deno.remove(outside, { recursive: true });
     assertEquals(names(folder), ["good.ipynb"]);
-  });
-});
-
-Deno.test("a notebook without a part says so when it is given one", async () => {
-  await withFolder(async (folder) => {
-    await writeNotebooks(folder, { plain: notebookOf("# Title", "1 + 1;") });
-    const { code, out } = await command(folder, "--part", folder);
-    assertEquals(code, 1);
-    assert(out.includes('no cell tagged "parameters" holds a line such as: let part ='), out);
   });
 });
 

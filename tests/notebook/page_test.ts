@@ -242,7 +242,7 @@ Deno.test("the index lists answers, and failures without a link; names are escap
     { name: "a b", title: "A <b>", answer: { sentence: "It holds.", folded: false } },
     { name: "lesson", title: "Lesson", answer: { sentence: "It bends.", folded: true } },
     { name: "bad", title: "Bad", failure: "code cell 3 (<x>): no" },
-  ], "data/<p>");
+  ], { part: "data/<p>" });
   const { body } = dom(html);
   assertEquals(
     [...body.querySelectorAll("a")].map((a) => [a.getAttribute("href"), a.textContent]),

@@ -1,13 +1,15 @@
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { checkCells } from "../cells/check_cells.ts";
 import { type IndexEntry, indexPage } from "../page/index_page.ts";
 import { enlivened } from "../page/live_script.ts";
 import { answerOf, notebookPage, titleOf } from "../page/notebook_page.ts";
 import { notebookFile, removeIfThere, writeWhole } from "../runner/files.ts";
 import { type Cell, type Notebook, parseNotebook, writeNotebook } from "../runner/notebook_file.ts";
-import { partOf, withPart } from "../runner/parameters.ts";
-import { type NotebookRun, runNotebook } from "../runner/run_notebook.ts";
+import { partOf, withPart, withSettings } from "../runner/parameters.ts";
+import { type CellFailure, type NotebookRun, runNotebook } from "../runner/run_notebook.ts";
+import { sheetFor } from "./part_folder.ts";
 import { CONFIG } from "./project.ts";
+import type { SetValues } from "./settings.ts";
 
 /** What is done with the notebooks of a folder. */
 export interface FolderRun {
@@ -17,6 +19,12 @@ export interface FolderRun {
   readonly names: readonly string[];
   /** Part folder to run on, as the notebooks write it; their own if there is none. */
   readonly part?: string;
+  /** Whether the notebooks were asked for by name: then each must be able to take the part. */
+  readonly asked?: boolean;
+  /** What is set in the first cells, by notebook. */
+  readonly settings?: ReadonlyMap<string, SetValues>;
+  /** Why the part or its settings cannot be read, if that is so: then no notebook that reads one is run. */
+  readonly partFault?: string;
   /** Where pages go; none are written if there is no such folder. */
   readonly out?: string;
   /** Puts the fresh outputs into the notebooks, or compares them with what is there. */
@@ -47,7 +55,7 @@ export async function runFolder(run: FolderRun): Promise<FolderResult> {
   }
   if (run.out === undefined) return { entries, stale };
   try {
-    await writeWhole(join(run.out, "index.html"), indexPage(entries, run.part));
+    await writeWhole(join(run.out, "index.html"), indexPage(entries, run));
     return { entries, stale };
   } catch (error) {
     return { entries, stale, noIndex: error instanceof Error ? error.message : String(error) };
@@ -64,16 +72,20 @@ async function runOne(name: string, run: FolderRun, onStale: () => void): Promis
     title = titleOf(stored, name);
     const started = performance.now();
     const { notebook, failure } = await runPart(name, stored, run);
-    if (failure !== undefined) {
-      const place = `code cell ${failure.number} (${failure.firstLine})`;
-      throw new Error(`${place}: ${failure.message}`);
+    if (failure?.cause === "left out") {
+      const leftOut = failure.message + await sheetFor(failure.message, partFolder(run));
+      run.print(`left out: ${leftOut}\n`);
+      if (page !== undefined) await removeIfThere(page);
+      return { name, title, leftOut };
     }
+    if (failure !== undefined) throw new Error(failureText(failure));
     const seconds = ((performance.now() - started) / 1000).toFixed(1);
     run.print(`done in ${seconds} s\n`);
     if (page !== undefined) {
       const warn = (reason: string): void =>
         run.print(`  its figures stand still: the page's program could not be made: ${reason}\n`);
-      await writeWhole(page, await enlivened(notebookPage(notebook, name), warn));
+      const said = run.settings?.get(name)?.said;
+      await writeWhole(page, await enlivened(notebookPage(notebook, name, said), warn));
     }
     const fresh = writeNotebook(notebook);
     if (run.stored === "store" && fresh !== text) {
@@ -84,17 +96,31 @@ async function runOne(name: string, run: FolderRun, onStale: () => void): Promis
     return { name, title, ...(answer === undefined ? {} : { answer }) };
   } catch (error) {
     const failure = error instanceof Error ? error.message : String(error);
-    run.print(`FAILED\n  ${name}, ${failure.replaceAll("\n", "\n    ")}\n`);
+    // Of the part, which is the same for all, the end of the run speaks once.
+    if (failure === run.partFault) run.print("not run\n");
+    else run.print(`FAILED\n  ${name}, ${failure.replaceAll("\n", "\n    ")}\n`);
     // A page of an earlier run would read like today's answer.
     if (page !== undefined) await removeIfThere(page);
     return { name, title, failure };
   }
 }
 
+/** A wrong input says all that its owner needs; where in the program it was found helps nobody. */
+function failureText({ number, firstLine, message, cause }: CellFailure): string {
+  return cause === "input" ? message : `code cell ${number} (${firstLine}): ${message}`;
+}
+
+function partFolder({ part, folder }: FolderRun): string | undefined {
+  return part === undefined ? undefined : resolve(folder, part);
+}
+
 async function runPart(name: string, stored: Notebook, run: FolderRun): Promise<NotebookRun> {
-  const notebook = run.part === undefined || run.part === partOf(stored)
-    ? stored
-    : withPart(stored, run.part);
+  const part = partOf(stored);
+  if (part !== undefined && run.partFault !== undefined) throw new Error(run.partFault);
+  // A lesson has no part: of all notebooks it runs as it is, asked for by name it cannot be meant.
+  const same = run.part === undefined || run.part === part || (part === undefined && !run.asked);
+  const placed = same ? stored : withPart(stored, run.part!);
+  const notebook = withSettings(placed, run.settings?.get(name)?.values ?? new Map());
   return await runNotebook(notebook, {
     folder: run.folder,
     timeLimit: run.timeLimit,

@@ -38,8 +38,11 @@ export function titleOf(notebook: Notebook, name: string): string {
   return name.replaceAll("_", " ");
 }
 
-/** One self-contained page from a notebook that was run: the answer first, then all that led to it. */
-export function notebookPage(notebook: Notebook, name: string): string {
+/**
+ * One self-contained page from a notebook that was run: the answer first, then all that led to it.
+ * `said` is what was set in its first cell, and from where.
+ */
+export function notebookPage(notebook: Notebook, name: string, said = ""): string {
   const title = titleOf(notebook, name);
   const answer = answerOf(notebook);
   const part = partOf(notebook);
@@ -65,7 +68,7 @@ ${answer === undefined ? "" : answerHtml(answer)}${
       part === undefined
         ? ""
         : `<p class="soft">Part folder: <code>${escapeHtml(partName(part))}</code></p>\n`
-    }</header>
+    }${said === "" ? "" : `<p class="soft">${escapeHtml(said)}</p>\n`}</header>
 ${contents(markdown, body)}<main>
 ${body}</main>
 <footer>

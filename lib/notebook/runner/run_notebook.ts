@@ -3,6 +3,7 @@ import type { Cell, Notebook, Output } from "./notebook_file.ts";
 import { outputsOf } from "./outputs.ts";
 import { hasTag } from "./parameters.ts";
 import { endsInValue } from "./cell_value.ts";
+import { LEFT_OUT } from "../leave_out.ts";
 
 /** How a notebook is run. */
 export interface RunOptions {
@@ -24,6 +25,8 @@ export interface CellFailure {
   readonly firstLine: string;
   /** What went wrong. */
   readonly message: string;
+  /** Whose matter it is: a wrong input, an input that is not there, or the program's. */
+  readonly cause: "input" | "left out" | "program";
 }
 
 /** A notebook after its run. */
@@ -50,7 +53,7 @@ export async function runNotebook(notebook: Notebook, options: RunOptions): Prom
       const message = await faultOf({ cell, end, outputs, before: code.slice(0, i), options });
       if (message === undefined) continue;
       const firstLine = cell.source.trim().split("\n")[0]!;
-      failure = { number: i + 1, firstLine, message };
+      failure = { number: i + 1, firstLine, message, cause: causeOf(end) };
       break;
     }
   } finally {
@@ -63,6 +66,11 @@ export async function runNotebook(notebook: Notebook, options: RunOptions): Prom
   );
   const done = { notebook: { ...notebook, cells } };
   return failure === undefined ? done : { ...done, failure };
+}
+
+function causeOf(end: CellEnd): CellFailure["cause"] {
+  if (end.how !== "error") return "program";
+  return end.name === "InputError" ? "input" : end.name === LEFT_OUT ? "left out" : "program";
 }
 
 interface Ended {
@@ -112,6 +120,6 @@ async function errorText(
   if (!sent) return await options.explain?.(cell, before) ?? text;
   if (name === "Uncaught") return trace;
   // A wrong input says all that its owner needs; where in the program it was found helps nobody.
-  if (name === "InputError") return `${name}: ${text}`;
+  if (name === "InputError" || name === LEFT_OUT) return text;
   return trace.startsWith(name) ? trace : `${name}: ${text}\n${trace}`.trimEnd();
 }
