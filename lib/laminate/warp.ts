@@ -2,6 +2,7 @@ import { checksFor } from "../check/mod.ts";
 import type { Stack } from "../materials/mod.ts";
 import { checkStack } from "./_checks.ts";
 import { checkExpansion } from "./_free_strain.ts";
+import { outOfFlat } from "./out_of_flat.ts";
 import type { Curvature, LaminateStrain } from "./plane_state.ts";
 import { responseOf } from "./_response.ts";
 import { plyHeightsOf } from "./_stack.ts";
@@ -42,7 +43,7 @@ export interface FreeWarp {
  * Formula: [ε⁰; κ] = [a b; bᵀ d] [N_T; M_T], w = −(κx x² + κy y² + κxy x y)/2;
  * bow κ L²/8, rock |κxy| Lx Ly/2
  *
- * Range: warp up to about half the thickness; beyond it a thin unsymmetric panel curls less than
+ * Range: warp, by bow, rock or `outOfFlat`, up to about half the thickness; beyond it a thin unsymmetric panel curls less than
  * this, and often into a cylinder that can snap through. The result says so in `notes`.
  *
  * Source: linear laminate theory (R. M. Jones, Mechanics of Composite Materials, 2nd ed. 1999,
@@ -87,7 +88,9 @@ export function freeWarp(stack: Stack, panel: FreePanel): FreeWarp {
   const bowY = check.result("bow along y", curvature.kappaY * lengthY * lengthY / 8, "m");
   const rock = check.result("rock", Math.abs(curvature.kappaXY) * lengthX * lengthY / 2, "m");
   const thickness = 2 * plyHeightsOf(stack).at(-1)!.top;
-  const largest = Math.max(Math.abs(bowX), Math.abs(bowY), rock);
+  // Two bows against each other, each within bounds, make a saddle that is not.
+  const gap = outOfFlat(curvature, { lengthX, lengthY });
+  const largest = Math.max(Math.abs(bowX), Math.abs(bowY), rock, gap);
   const notes = largest > thickness / 2
     ? [
       "The warp exceeds half the thickness: the linear theory overestimates it, and a thin panel " +

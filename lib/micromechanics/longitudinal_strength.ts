@@ -23,20 +23,23 @@ export interface LongitudinalTension {
   readonly fibreFailureStrain: number;
   /** Strain at which the resin breaks [1]. */
   readonly resinFailureStrain: number;
-  /** Least fibre fraction from which the fibres, not the resin, decide; 0 if they always do [1]. */
+  /** Least fibre fraction from which the fibres, not the resin, decide [1]. */
   readonly minimumFibreFraction: number;
   /** Fibre fraction from which the composite is stronger than the resin; 0 if always [1]. */
   readonly criticalFibreFraction: number;
 }
 
 /**
- * Tensile strength along parallel fibres: the fibres break first and take the resin with them.
+ * Tensile strength along parallel fibres: the fibres break first and take the resin with them; with
+ * few fibres the resin decides.
  *
- * Formula: σ = Xf Vf + Em εf (1 − Vf), εf = Xf/E1f, εm = Xm/Em; where εm is below εf the resin has
- * cracked before and counts nothing; Vf,min = (Xm − Em εf)/(Xf − Em εf + Xm);
- * Vf,crit = (Xm − Em εf)/(Xf − Em εf)
+ * Formula: σ = Xf Vf + Em εf (1 − Vf), εf = Xf/E1f, εm = Xm/Em, not below Xm (1 − Vf), what the
+ * resin bears once all fibres are broken; Vf,min = (Xm − Em εf)/(Xf − Em εf + Xm);
+ * Vf,crit = (Xm − Em εf)/(Xf − Em εf). Where εm is below εf the resin cracks first and then counts
+ * nothing: σ = Xf Vf, not below εm (E1f Vf + Em (1 − Vf)), at which it cracks;
+ * Vf,min = Xm/(Xf − E1f εm + Xm), Vf,crit = 0, or Xm/Xf for fibres softer than the resin
  *
- * Range: straight fibres; Vf above the minimum fraction, which is below 0.01 for usual fibres.
+ * Range: straight fibres.
  *
  * Source: Kaw, Mechanics of Composite Materials, 2nd ed. (2006), section 3.4.1, from memory; the
  * cracked resin left out: conservative choice of this project.
@@ -66,14 +69,23 @@ export function longitudinalTension(mix: TensileTwoPhase): LongitudinalTension {
   const resinFailureStrain = Xm / resin.E;
   const resinHolds = resinFailureStrain >= fibreFailureStrain;
   const resinStress = resin.E * fibreFailureStrain;
-  const lead = Math.max(0, Xm - resinStress);
-  const strength = Xf * Vf + (resinHolds ? resinStress * (1 - Vf) : 0);
+  const fractions = { fibreFailureStrain, resinFailureStrain };
+  if (resinHolds) {
+    const lead = Math.max(0, Xm - resinStress);
+    const strength = Math.max(Xf * Vf + resinStress * (1 - Vf), Xm * (1 - Vf));
+    return check.results({
+      strength: check.result("strength", strength, "Pa"),
+      ...fractions,
+      minimumFibreFraction: lead / (Xf + lead),
+      criticalFibreFraction: lead === 0 ? 0 : Math.min(1, lead / (Xf - resinStress)),
+    });
+  }
+  const cracking = resinFailureStrain * longitudinalModulus(mix);
   return check.results({
-    strength: check.result("strength", strength, "Pa"),
-    fibreFailureStrain,
-    resinFailureStrain,
-    minimumFibreFraction: lead === 0 ? 0 : lead / (Xf + lead),
-    criticalFibreFraction: lead === 0 ? 0 : Math.min(1, lead / (Xf - resinStress)),
+    strength: check.result("strength", Math.max(Xf * Vf, cracking), "Pa"),
+    ...fractions,
+    minimumFibreFraction: Xm / (Xf - fibre.E1 * resinFailureStrain + Xm),
+    criticalFibreFraction: fibre.E1 >= resin.E ? 0 : Math.min(1, Xm / Xf),
   });
 }
 

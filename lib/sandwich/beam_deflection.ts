@@ -19,6 +19,8 @@ export interface BeamSpan {
 export interface BeamLoading extends BeamSpan {
   /** Total load P, down positive; q L where it is spread [N]. */
   readonly totalLoad: number;
+  /** Thickness h, for the remark on a short span; not judged if left out [m]. */
+  readonly thickness?: number;
 }
 
 /** A deflection and what it is made of, down positive. */
@@ -49,6 +51,8 @@ export interface BeamDeflection extends DeflectionParts {
   readonly inputs: BeamLoading;
   /** The equation used. */
   readonly equation: string;
+  /** What makes the figures doubtful; empty if nothing does, or no thickness was given. */
+  readonly notes: readonly string[];
 }
 
 /**
@@ -88,13 +92,14 @@ export function beamCompliance(loadCase: BeamLoadCase, beam: BeamSpan): Complian
  *
  * Formula: δ = P (kb L³/D + ks L/S), with kb, ks of the load case
  *
- * Range: as `beamCompliance`.
+ * Range: as `beamCompliance`; spans of five thicknesses or more, cantilevers half of that (common
+ * practice, no source). If the thickness is given, a shorter span is noted.
  *
  * Source: as `beamCompliance`.
  *
  * @param loadCase How the beam is held and loaded.
- * @param loading Total load P [N] (q L where it is spread), span [m], D [N·m²], S [N].
- * @returns Deflection by bending, by shear, and in all [m], with inputs and equation.
+ * @param loading Total load P [N] (q L where it is spread), span [m], D [N·m²], S [N], thickness.
+ * @returns Deflection by bending, by shear, and in all [m], with inputs, equation and notes.
  * @throws {InputError} If the load is not finite, or the span or a stiffness is not above 0.
  *
  * @example
@@ -114,6 +119,10 @@ export function beamCompliance(loadCase: BeamLoadCase, beam: BeamSpan): Complian
 export function deflectBeam(loadCase: BeamLoadCase, loading: BeamLoading): BeamDeflection {
   checkBeam(check, loadCase, loading);
   check.finite("total load", loading.totalLoad, "N");
+  const { thickness, span } = loading;
+  if (thickness !== undefined) check.positive("thickness", thickness, "m");
+  const least = loadCase.supports === "cantilever" ? SHORT / 2 : SHORT;
+  const isShort = thickness !== undefined && span < least * thickness;
   return Object.freeze({
     ...parts(loadCase.deflection, loading, loading.totalLoad),
     atLoad: parts(loadCase.deflectionAtLoad, loading, loading.totalLoad),
@@ -122,10 +131,18 @@ export function deflectBeam(loadCase: BeamLoadCase, loading: BeamLoading): BeamD
       span: loading.span,
       flexuralRigidity: loading.flexuralRigidity,
       shearStiffness: loading.shearStiffness,
+      ...(thickness === undefined ? {} : { thickness }),
     },
     equation: loadCase.equation,
+    notes: isShort ? [SHORT_NOTE] : [],
   });
 }
+
+/** Spans below so many thicknesses are no beams [1]. */
+const SHORT = 5;
+
+const SHORT_NOTE = "The span is short for its thickness: the dents under the load and at the " +
+  "supports count as well, so that it sinks deeper than beam theory says.";
 
 function parts(
   { bending, shear }: DeflectionCoefficients,

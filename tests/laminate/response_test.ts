@@ -160,6 +160,22 @@ Deno.test("the warp of a panel: bow and rock from the curvature", () => {
   assertEquals(freeWarp(SANDWICH, { ...panel, temperatureChange: -5 }).notes, []);
 });
 
+Deno.test("two bows against each other are noted as the saddle that they make", () => {
+  // Two unlike layers at 0 and 90° bow by the same amount, one way and the other. At half the
+  // change at which a bow alone is half the thickness the saddle, twice a bow, is just that.
+  const plies = [
+    { lamina: SANDWICH[0]!.lamina, thickness: 1e-3, angleDeg: 0 },
+    { lamina: SANDWICH[0]!.lamina, thickness: 1e-3, angleDeg: 90 },
+  ];
+  const side = { lengthX: 0.3, lengthY: 0.3 };
+  const perKelvin = freeWarp(plies, { ...side, temperatureChange: 1 });
+  assertClose(perKelvin.bowX, -perKelvin.bowY, { relative: 1e-9 });
+  const half = 1e-3 / Math.abs(perKelvin.bowX);
+  const at = (share: number): number =>
+    freeWarp(plies, { ...side, temperatureChange: -share * half }).notes.length;
+  assertEquals([at(0.49), at(0.51), at(1.01)], [0, 1, 1]);
+});
+
 Deno.test("a warp that cannot be meant is refused", () => {
   assertThrows(
     () => freeWarp(SANDWICH, { lengthX: 0, lengthY: 1, temperatureChange: -50 }),

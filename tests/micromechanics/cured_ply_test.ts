@@ -224,7 +224,41 @@ Deno.test("a core becomes a layer with its transverse shear moduli where the sta
   assertThrows(() => coreLamina(undefined as never), InputError, "core is missing");
 });
 
-Deno.test("resin that breaks before the fibre counts nothing, and then the fibre always decides", () => {
+Deno.test("few fibres leave the strength along to the resin, none leave it the resin's own", () => {
+  const at = (Xf: number, Vf: number): number =>
+    longitudinalTension({
+      fibre: { ...fibre, tensileStrength: Xf * 1e6 },
+      resin,
+      fibreVolumeFraction: Vf,
+    }).strength / 1e6;
+  // The fibre breaks first, at 1400/72 = 19.44 ‰ of 21.25 ‰: what is left bears 68 (1 − Vf).
+  assertClose([at(1400, 0), at(1400, 0.001)], [68, 67.932], { relative: 1e-12 });
+  assertClose(at(1400, 0.1), 1400 * 0.1 + 3200 * 1400 / 72e3 * 0.9, { relative: 1e-12 });
+  // The resin cracks first, at 21.25 ‰: 0.02125 (72000 Vf + 3200 (1 − Vf)) until 2000 Vf is more.
+  assertClose([at(2000, 0), at(2000, 0.1)], [68, 214.2], { relative: 1e-12 });
+  assertClose(at(2000, 0.13), 260, { relative: 1e-12 });
+});
+
+Deno.test("the resin does not lend its strength to fibres that kink before it bears", () => {
+  const strengths = (E: number, push: number, reinforcement: PlyRecipe["reinforcement"]) => {
+    const weak = { ...fibre, ...isotropicFibre({ E, nu: 0.2 }), compressiveStrength: push };
+    const mix = { ...recipe, fibre: weak, fibreVolumeFraction: 0.5, reinforcement };
+    return { ...curedStrengths(mix), resin: transverseStrengthsCrowded(mix).compression };
+  };
+  // By hand: straight fibres 0.5 × 100 × 0.85 = 42.5 MPa at a strain of 0.1 %; across, the resin.
+  const straight = as({ form: "unidirectional", weave: "none", warpShare: 1 }).reinforcement;
+  const { Xc, Yc, resin: across } = strengths(100e9, 100e6, straight);
+  assertClose(Xc, 42.5e6, { relative: 1e-12 });
+  assertEquals(Yc, across);
+  // A twill: half of them, 0.25 × 100 × 0.75 = 18.75 MPa; the resin along the other half is more.
+  const twill = strengths(100e9, 100e6, recipe.reinforcement);
+  assertClose([twill.Xc, twill.Yc], [across / 2, across / 2], { relative: 1e-12 });
+  // Fibres of 1.5 % bear to the resin's end: where they are few, the resin counts whole.
+  const few = strengths(72e9, 1100e6, as({ warpShare: 0.05 }).reinforcement);
+  assertEquals(few.Xc, few.resin);
+});
+
+Deno.test("resin that breaks before the fibre counts nothing once the fibres decide", () => {
   const early = longitudinalTension({
     fibre: { ...fibre, tensileStrength: 2000e6 },
     resin,
@@ -232,7 +266,9 @@ Deno.test("resin that breaks before the fibre counts nothing, and then the fibre
   });
   assert(early.resinFailureStrain < early.fibreFailureStrain);
   assertClose(early.strength, 800e6, { relative: 1e-12 });
-  assertEquals([early.minimumFibreFraction, early.criticalFibreFraction], [0, 0]);
+  // Xm/(Xf − E1f εm + Xm) = 68/(2000 − 1530 + 68); more fibre than that is always stronger.
+  assertClose(early.minimumFibreFraction, 68 / 538, { relative: 1e-12 });
+  assertEquals(early.criticalFibreFraction, 0);
 });
 
 Deno.test("what cannot be meant is refused, once per kind", () => {

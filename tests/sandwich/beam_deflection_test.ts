@@ -142,6 +142,20 @@ Deno.test("a beam without a core bends and does not shear", () => {
   assertClose(deflection.total, P * L ** 3 / 48 / D, { relative: 1e-14 });
 });
 
+Deno.test("a span short for the thickness is noted where the thickness is known", () => {
+  const notes = (loadCase: BeamLoadCase, share: number): number =>
+    deflectBeam(loadCase, { ...beam, thickness: L / share }).notes.length;
+  const { threePoint, cantileverTip } = beamLoadCases;
+  assertEquals([notes(threePoint, 4.9), notes(threePoint, 5.1)], [1, 0]);
+  assertEquals([notes(cantileverTip, 2.4), notes(cantileverTip, 2.6)], [1, 0]);
+  assertEquals(deflectBeam(threePoint, beam).notes, []);
+  assertThrows(
+    () => deflectBeam(threePoint, { ...beam, thickness: 0 }),
+    InputError,
+    "thickness is 0",
+  );
+});
+
 Deno.test("a result carries its inputs and its equation", () => {
   const deflection = deflectBeam(beamLoadCases.fourPointQuarter, beam);
   assertEquals(deflection.inputs, beam);
