@@ -271,7 +271,7 @@ function campaign(seed: number): {
     truth[name] = own;
     const exact = predict({ ...middles, ...common, ...own });
     return {
-      ...{ part: name, read: [], weighed: null, otherCore: null, beam: planned },
+      ...{ part: name, read: [], weighed: null, otherCore: null, beam: planned, correlations: [] },
       tests: tests.map(([span]) => ({ test: `${span}` } as LoadTestRecord)),
       measured: exact.map((value, i) => {
         const u = 0.004 * value + tests[i]![1];
