@@ -194,7 +194,7 @@ function mean(
 }
 
 function alongModes(row: BoltRow, strengths: BoltedStrengths): readonly MountMode[] {
-  const { reserves } = boltedReserve(row, strengths);
+  const { reserves, shearOutFromRim } = boltedReserve(row, strengths);
   const mode = (what: MountMode["what"], reserve: number): MountMode => ({
     what,
     demand: row.load,
@@ -205,7 +205,7 @@ function alongModes(row: BoltRow, strengths: BoltedStrengths): readonly MountMod
   return [
     mode("bearing", reserves.bearing),
     mode("net tension", reserves.netTension),
-    mode("shear-out", reserves.shearOut),
+    mode("shear-out", shearOutFromRim),
   ];
 }
 

@@ -109,11 +109,11 @@ export interface BoltedReserve {
   readonly reserve: number;
   /** What gives first. */
   readonly mode: BoltedMode;
-  /** Strength over stress for each way of failing; shear-out from the rim of the hole [1]. */
+  /** Strength over stress for each way of failing; shear-out from the hole's centre [1]. */
   readonly reserves: Readonly<Record<BoltedMode, number>>;
-  /** Shear-out from the centre of the hole, the milder form, for comparison only [1]. */
-  readonly shearOutFromCentre: number;
-  /** Holds from a reserve of 1 on, fails below. */
+  /** Shear-out from the rim of the hole, the severer form: the verdict heeds it too [1]. */
+  readonly shearOutFromRim: number;
+  /** Holds where every reserve is 1 or more, shear-out from the rim too; else fails. */
   readonly verdict: Verdict;
   /** What is doubtful about it. */
   readonly notes: readonly string[];
@@ -122,7 +122,8 @@ export interface BoltedReserve {
 /**
  * Strength over stress of a row of bolts, for each way in which it can give.
  *
- * Formula: R = strength/stress; shear-out with e − d_hole/2, from the rim of the hole
+ * Formula: R = strength/stress; shear-out with e from the hole's centre, beside it with
+ * e − d_hole/2 from its rim, which the verdict heeds as well
  *
  * Range: load above 0. A laminate should give by bearing first: that is slow and can be seen.
  *
@@ -156,8 +157,9 @@ export function boltedReserve(row: BoltRow, strengths: BoltedStrengths): BoltedR
   const reserves = {
     bearing: ratio("bearing", stresses.bearing),
     netTension: ratio("netTension", stresses.netTension),
-    shearOut: ratio("shearOut", stresses.shearOutFromRim),
+    shearOut: ratio("shearOut", stresses.shearOut),
   };
+  const shearOutFromRim = ratio("shearOut", stresses.shearOutFromRim);
   let mode: BoltedMode = "bearing";
   if (reserves.netTension < reserves[mode]) mode = "netTension";
   if (reserves.shearOut < reserves[mode]) mode = "shearOut";
@@ -166,10 +168,15 @@ export function boltedReserve(row: BoltRow, strengths: BoltedStrengths): BoltedR
     reserve,
     mode,
     reserves,
-    shearOutFromCentre: ratio("shearOut", stresses.shearOut),
-    verdict: reserve >= 1 ? "holds" : "fails",
-    notes: mode === "bearing"
-      ? []
-      : ["Bearing is not what gives first: the joint would part without warning."],
+    shearOutFromRim,
+    verdict: Math.min(reserve, shearOutFromRim) >= 1 ? "holds" : "fails",
+    notes: [
+      ...(mode === "bearing" && reserve <= shearOutFromRim
+        ? []
+        : ["Bearing is not what gives first: the joint would part without warning."]),
+      ...(shearOutFromRim < 1 && reserve >= 1
+        ? ["Counted from the rim of the hole it shears out: more edge distance or plies."]
+        : []),
+    ],
   };
 }

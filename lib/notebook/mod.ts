@@ -34,7 +34,7 @@ export * from "./live_figure.ts";
 export * from "./judge_answer.ts";
 export type { Dimension } from "../quantity/mod.ts";
 export * from "./exercise.ts";
-export { type Prediction, prediction, verdicts } from "./prediction.ts";
+export { type LearnerPrediction, prediction, verdicts } from "./prediction.ts";
 export * from "./folded.ts";
 export * from "./working.ts";
 export { leaveOut } from "./leave_out.ts";

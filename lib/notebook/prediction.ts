@@ -3,7 +3,7 @@ import { consoleDisplay, type Displayed, displayed, jupyterDisplay } from "./dis
 import { type Exercise, judgeAnswer, type Judgement } from "./judge_answer.ts";
 
 /** A learner's prediction: what was asked, and what was answered before anything was measured. */
-export interface Prediction extends Displayed {
+export interface LearnerPrediction extends Displayed {
   /** What was asked. */
   readonly question: Exercise;
   /** What the learner wrote; blank while there is nothing. */
@@ -37,7 +37,7 @@ export interface Prediction extends Displayed {
  * );
  * ```
  */
-export function prediction(question: Exercise, given = ""): Prediction {
+export function prediction(question: Exercise, given = ""): LearnerPrediction {
   const check = checksForShowing("prediction");
   textOf(check, "question", objectOf(check, "exercise", question).question);
   textOf(check, "solution", question.solution);
@@ -90,7 +90,7 @@ export function noted(question: Exercise, given: string): string {
  * );
  * ```
  */
-export function verdicts(predictions: readonly Prediction[]): Displayed {
+export function verdicts(predictions: readonly LearnerPrediction[]): Displayed {
   const check = checksForShowing("verdicts");
   const lines = check.list("predictions", predictions).map((each, i) => {
     const { question, given } = objectOf(check, `prediction ${i + 1}`, each);

@@ -40,11 +40,11 @@ Deno.test("the smallest reserve decides, and a sudden mode is noted", () => {
   const slow = boltedReserve(row, strengths);
   assertEquals([slow.mode, slow.verdict, slow.notes.length], ["bearing", "holds", 0]);
   assertClose(slow.reserve, 2, { relative: 1e-14 });
-  // Half of 19.97 MPa from the rim of the hole; from its centre 16.52 MPa, which does not decide.
-  const sudden = boltedReserve(row, { ...strengths, shearOut: 19970951.343500365 / 2 });
+  const sudden = boltedReserve(row, { ...strengths, shearOut: 8258258.258258258 });
   assertEquals([sudden.mode, sudden.verdict, sudden.notes.length], ["shearOut", "fails", 1]);
   assertClose(sudden.reserve, 0.5, { relative: 1e-14 });
-  assertClose(sudden.shearOutFromCentre, 0.5 * 18.5 / 15.3, { relative: 1e-13 });
+  // From the rim 18.5 − 3.2 mm are left of 18.5 mm.
+  assertClose(sudden.shearOutFromRim, 0.5 * 15.3 / 18.5, { relative: 1e-13 });
   const torn = boltedReserve(row, { ...strengths, netTension: 25894538.60640301 });
   assertEquals([torn.mode, torn.verdict], ["netTension", "holds"]);
 });
@@ -87,7 +87,10 @@ Deno.test("near an edge the plies asked for are those with which the verdict hol
   });
   assertEquals([plies, mode], [14, "shearOut"]);
   assertEquals(boltedReserve(near, strengths).verdict, "holds");
-  assertEquals(boltedReserve({ ...near, thickness: 0.0026 }, strengths).verdict, "fails");
+  const thin = boltedReserve({ ...near, thickness: 0.0026 }, strengths);
+  // From the centre it seems to hold: 65e6 × 2 × 2 × 0.01 × 0.0026 / 4900 = 1.38.
+  assertClose(thin.reserves.shearOut, 65e6 * 4 * 0.01 * 0.0026 / 4900, { relative: 1e-13 });
+  assertEquals([thin.verdict, thin.reserve > 1, thin.notes.length], ["fails", true, 2]);
 });
 
 Deno.test("plies are compared with what is usual by the weight of their cloth", () => {
