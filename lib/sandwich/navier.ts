@@ -80,11 +80,7 @@ export function navierPanel(panel: Panel, terms = 99): NavierSolution {
   const { length, width, stiffness } = panel;
   const loads = separableLoads(check, panel);
   const waves = waveTable(panel, loads, terms);
-  const tails = loads.map((load) => ({
-    load,
-    x: shearTail(load.x, length, terms),
-    y: shearTail(load.y, width, terms),
-  }));
+  let tails: readonly LoadTail[] | undefined;
   const pointAt = (x: number, y: number): PanelPoint => {
     check.within("x", x, { min: 0, max: length, unit: "m" });
     check.within("y", y, { min: 0, max: width, unit: "m" });
@@ -96,12 +92,12 @@ export function navierPanel(panel: Panel, terms = 99): NavierSolution {
     },
     completedAt(x: number, y: number): PanelPoint {
       const point = pointAt(x, y);
-      let { Qx, Qy } = point;
-      for (const tail of tails) {
-        Qx += profileAt(tail.load.y, y) * tail.x(x);
-        Qy += profileAt(tail.load.x, x) * tail.y(y);
-      }
-      return Object.freeze({ ...point, Qx, Qy });
+      tails ??= loads.map((load) => ({
+        load,
+        x: shearTail(load.x, length, terms),
+        y: shearTail(load.y, width, terms),
+      }));
+      return Object.freeze(completed(point, tails));
     },
     deflectionGrid(xs: ArrayLike<number>, ys: ArrayLike<number>): Float64Array {
       const grid = { xs: Float64Array.from(xs), ys: Float64Array.from(ys) };
@@ -112,6 +108,24 @@ export function navierPanel(panel: Panel, terms = 99): NavierSolution {
     terms,
     source: "Navier's double series with first-order shear; Reddy (2004)",
   });
+}
+
+/** A load with the shear force of a strip that its waves leave out, along x and along y. */
+interface LoadTail {
+  readonly load: SeparableLoad;
+  readonly x: (place: number) => number;
+  readonly y: (place: number) => number;
+}
+
+/** A point with what the waves left out would add to its shear forces. */
+function completed(point: PanelPoint, tails: readonly LoadTail[]): PanelPoint {
+  const { x, y } = point;
+  let { Qx, Qy } = point;
+  for (const tail of tails) {
+    Qx += profileAt(tail.load.y, y) * tail.x(x);
+    Qy += profileAt(tail.load.x, x) * tail.y(y);
+  }
+  return { ...point, Qx, Qy };
 }
 
 /** What the waves above the highest carry in a strip: shear force by statics less their sum. */
