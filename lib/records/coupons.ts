@@ -1,6 +1,7 @@
 import type { Fault } from "../check/mod.ts";
 import {
   choiceColumn,
+  type Columns,
   type Filled,
   noteColumn,
   numberColumn,
@@ -42,6 +43,9 @@ const columnsFor = (layup: Filled<TextColumn>) =>
     breaking_load: numberColumn("force", { above: 0 }),
     note: noteColumn(),
   }) as const;
+
+/** The columns of its table. */
+export const couponColumns: (layup: Filled<TextColumn>) => Columns = columnsFor;
 
 const file = "coupons.csv";
 

@@ -18,7 +18,8 @@ export interface FilletRecord {
   readonly note?: string;
 }
 
-const columns = {
+/** The columns of its table. */
+export const columns = {
   corner: textColumn(),
   // Below half a degree from closed or flat there is no corner to fill.
   angle: numberColumn("angle", { min: 0.5, max: 179.5 }),

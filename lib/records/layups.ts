@@ -1,6 +1,13 @@
 import type { Fault } from "../check/mod.ts";
 import type { Core, Fibre, Reinforcement, Resin } from "../materials/mod.ts";
-import { noteColumn, numberColumn, optional, type RowOf, textColumn } from "./column.ts";
+import {
+  type Columns,
+  noteColumn,
+  numberColumn,
+  optional,
+  type RowOf,
+  textColumn,
+} from "./column.ts";
 import type { Catalogue } from "./catalogue.ts";
 import { byLine, defined, known, type PartContext, type PartFile } from "./_part_file.ts";
 import { checkTable } from "./table.ts";
@@ -73,6 +80,9 @@ const columnsFor = ({ reinforcements, cores, resins }: Catalogue) =>
     fibre_fraction: optional(numberColumn("ratio", { above: 0, max: 0.9 })),
     note: noteColumn(),
   }) as const;
+
+/** The columns of its table. */
+export const layupColumns: (catalogue: Catalogue) => Columns = columnsFor;
 
 const namesOf = (...tables: readonly ReadonlyMap<string, unknown>[]): ReadonlySet<string> =>
   new Set(tables.flatMap((table) => [...table.keys()]));

@@ -1,6 +1,7 @@
 import type { Fault } from "../check/mod.ts";
 import {
   choiceColumn,
+  type Columns,
   type Filled,
   noteColumn,
   numberColumn,
@@ -59,6 +60,9 @@ const columnsFor = (layup: Filled<TextColumn>) =>
     branch: choiceColumn("loading", "unloading"),
     note: noteColumn(),
   }) as const;
+
+/** The columns of its table. */
+export const loadTestColumns: (layup: Filled<TextColumn>) => Columns = columnsFor;
 
 const file = "load_tests.csv";
 

@@ -2,6 +2,7 @@ import type { Fault } from "../check/mod.ts";
 import { type BuildUpPlace, USUAL_PLIES } from "../joints/mod.ts";
 import {
   choiceColumn,
+  type Columns,
   type Filled,
   noteColumn,
   numberColumn,
@@ -72,6 +73,9 @@ const columnsFor = (layup: Filled<TextColumn>) =>
     potting_diameter: optional(size),
     note: noteColumn(),
   }) as const;
+
+/** The columns of its table. */
+export const mountColumns: (layup: Filled<TextColumn>) => Columns = columnsFor;
 
 const file = "mounts.csv";
 

@@ -1,5 +1,5 @@
 import type { Filler, Resin } from "../materials/mod.ts";
-import { noteColumn, numberColumn, optional, textColumn } from "./column.ts";
+import { type Columns, noteColumn, numberColumn, optional, textColumn } from "./column.ts";
 import type { Catalogue } from "./catalogue.ts";
 import { defined, known, type PartContext, type PartFile } from "./_part_file.ts";
 import { checkTable } from "./table.ts";
@@ -35,6 +35,9 @@ const columnsFor = ({ resins, fillers }: Catalogue) =>
     target_density: optional(numberColumn("density", { above: 0 })),
     note: noteColumn(),
   }) as const;
+
+/** The columns of its table. */
+export const puttyColumns: (catalogue: Catalogue) => Columns = columnsFor;
 
 const file = "putty.csv";
 

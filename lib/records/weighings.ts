@@ -3,6 +3,7 @@ import { LAYUP_PROCESSES, type LayupProcess } from "../constituents/mod.ts";
 import type { Uncertain } from "../statistics/mod.ts";
 import {
   choiceColumn,
+  type Columns,
   dayColumn,
   type Filled,
   noteColumn,
@@ -86,6 +87,9 @@ const columnsFor = (layup: Filled<TextColumn>) =>
     thickness_u: optional(numberColumn("thickness", { min: 0 })),
     note: noteColumn(),
   }) as const;
+
+/** The columns of its table. */
+export const weighingColumns: (layup: Filled<TextColumn>) => Columns = columnsFor;
 
 type Row = RowOf<ReturnType<typeof columnsFor>>;
 type Refuse = (column: keyof Row, value: number | string | undefined, wanted: string) => void;

@@ -2,7 +2,7 @@ import { checksFor, type Fault } from "../check/mod.ts";
 import type { Resin } from "../materials/mod.ts";
 import { type Dimension, readQuantity } from "../quantity/mod.ts";
 import type { Catalogue } from "./catalogue.ts";
-import { noteColumn, numberColumn, optional, textColumn } from "./column.ts";
+import { type Columns, noteColumn, numberColumn, optional, textColumn } from "./column.ts";
 import { byLine, defined, known, type PartContext, type PartFile } from "./_part_file.ts";
 import { checkTable } from "./table.ts";
 
@@ -148,6 +148,9 @@ const columnsFor = ({ resins }: Catalogue) =>
     altitude: optional(numberColumn("length", { min: -450, max: 6000 })),
     note: noteColumn(),
   }) as const;
+
+/** The columns of its table. */
+export const workshopColumns: (catalogue: Catalogue) => Columns = columnsFor;
 
 const file = "workshop.csv";
 

@@ -1,6 +1,7 @@
 import { assert, assertEquals } from "@std/assert";
 import { join } from "@std/path";
 import { NOTEBOOKS, ROOT } from "../../lib/notebook/cli/project.ts";
+import { readCommand } from "../../lib/notebook/cli/notebooks.ts";
 import { runFolder } from "../../lib/notebook/cli/run_folder.ts";
 import { withFolder } from "./_fixtures.ts";
 
@@ -127,5 +128,71 @@ Deno.test("a whole column in the wrong unit leaves nothing to believe, and says 
       page.includes("read in grams and written as ounces") || page.includes("below what"),
       "remarks",
     );
+  });
+});
+
+/** The example of a settings.csv in the README. */
+async function settingsOfReadme(): Promise<Rows> {
+  const readme = await Deno.readTextFile(join(ROOT, "README.md"));
+  const [, text] = readme.match(/```csv\n([^]*?)```/)!;
+  return plainRows(text!.split("\n").map((line) => line.trim()).join("\n"));
+}
+
+/** What a notebook answers when the command is given as the README says. */
+async function commanded(folder: string, ...args: readonly string[]): Promise<string> {
+  const out = join(folder, "pages");
+  const command = await readCommand(["--out", out, ...args], ROOT, () => {});
+  assert(command.what === "run");
+  const { entries: [entry] } = await runFolder(command.run);
+  return entry!.answer?.sentence ?? `failed: ${entry!.failure}`;
+}
+
+Deno.test("the README's settings.csv, saved by a spreadsheet program, gives what the edited first cell gives", async () => {
+  await withFolder(async (folder) => {
+    const part = join(folder, "own");
+    await copyPart(part, (_, rows) => rows);
+    const rows = await settingsOfReadme();
+    assert(rows.length > 5, `${rows.length}`);
+
+    // The other way: the first cell edited by hand.
+    const edited = join(folder, "edited");
+    await Deno.mkdir(edited);
+    const name = "2-choosing-a-layup";
+    const text = await Deno.readTextFile(join(NOTEBOOKS, `${name}.ipynb`));
+    const changes = [
+      ['\\"US\\" = \\"metric\\"', '\\"US\\" = \\"US\\"'],
+      ['let span = \\"400 mm\\"', 'let span = \\"16 in\\"'],
+      ['let load = \\"800 N\\"', 'let load = \\"180 lbf\\"'],
+    ] as const;
+    for (const [from] of changes) assert(text.includes(from), from);
+    const other = changes.reduce((all, [from, to]) => all.replace(from, to), text);
+    await Deno.writeTextFile(join(edited, `${name}.ipynb`), other);
+    const expected = await commanded(folder, "--from", edited, "--part", part);
+    assert(expected.includes("180 lbf") && expected.includes("16 in"), expected);
+
+    for (const write of [SEMICOLONS, QUOTED, TOUCHED]) {
+      await Deno.writeTextFile(join(part, "settings.csv"), write(rows));
+      assertEquals(await commanded(folder, "--part", part, name), expected);
+      const page = await Deno.readTextFile(join(folder, "pages", `${name}.html`));
+      assert(
+        page.includes("Settings from settings.csv: units = US, span = 16 in, load = 180 lbf"),
+        page.slice(0, 2000),
+      );
+    }
+  });
+});
+
+Deno.test("dates that a spreadsheet wrote the American way are refused, with what would do", async () => {
+  await withFolder(async (folder) => {
+    const part = join(folder, "own");
+    const american = (cell: string): string =>
+      cell.replace(/^(\d{4})-0?(\d+)-0?(\d+)$/, "$2/$3/$1");
+    await copyPart(
+      part,
+      (name, rows) => name === "weighings.csv" ? rows.map((row) => row.map(american)) : rows,
+    );
+    const said = await commanded(folder, "--part", part, "9-getting-better");
+    assert(said.includes('weighings.csv line 2: date is "4/18/2026", must be written'), said);
+    assert(said.includes("such as 2026-04-18"), said);
   });
 });
