@@ -18,9 +18,10 @@ const RANDOM_SHARE = 3 / 8;
 
 /**
  * Strain in compression below which a fibre counts as weak: aramid kinks at some 0.3 %, stretched
- * polyethylene at 0.1 %, while glass and carbon bear 0.5 to 1.5 %: common practice, no source [1].
+ * polyethylene at 0.1 %; flax laminates, from 0.45 %, still reach what the resin bears, glass and
+ * carbon far more. Common practice, no source [1].
  */
-const WEAK_STRAIN = 0.005;
+const WEAK_STRAIN = 0.004;
 
 /** A mix and the reinforcement that carries its fibre. */
 export interface ReinforcedMix extends FibreResinMix {
@@ -36,7 +37,7 @@ export interface ReinforcedMix extends FibreResinMix {
  * hand-laid parts scatter more. Test coupons of your own before a part on which someone depends.
  *
  * Formula: Xt = s Vf Xf k, not below the resin's Yt; likewise Xc, and with 1 − s for Yt, Yc; where
- * the fibre gives in compression below a strain of 0.5 % (aramid, polyethylene) the resin counts
+ * the fibre gives in compression below a strain of 0.4 % (aramid, polyethylene) the resin counts
  * for 1 − s only, at least with its stress at that strain, since the fibres kink before it bears;
  * across the fibres Chamis' crowded resin, Yt × 0.7; S the crowded resin's shear. A mat: s = 3/8
  * both ways, S not below half of the smaller direct strength
