@@ -55,7 +55,12 @@ Deno.test("what breaks first is found on an unsymmetric stack, by the fibre frac
   assertEquals(code, 0, out);
   // By hand: 16 × 12 in of 1.3 kg/m² of cloth are 161.0 g of fibre, 12.2 oz less that 184.8 g of
   // resin; at 2560 and 1150 kg/m³ that is 0.281 of fibre by volume.
-  assert(/"flap" as weighed \(flap A, 28\.1 % fibre by volume\) breaks/.test(out), out);
+  assert(
+    /"flap" as weighed \(flap A, 28\.1 % fibre by volume\) would use \d+ % of its strength/.test(
+      out,
+    ),
+    out,
+  );
   assert(page.includes("There is no coupons.csv."));
 });
 
@@ -69,7 +74,8 @@ Deno.test("inches and pounds go in and come out, on a sandwich that was not weig
   });
   assertEquals(code, 0, out);
   assert(
-    /heel of 40 lbf midway over 16 in and a pull of 17 lbf\/in, "cover" as scheduled/.test(out),
+    /heel of 40 lbf on 60 mm in the middle of a strip 16 in long .* a pull of 17 lbf\/in, "cover" as scheduled uses/
+      .test(out),
     out,
   );
   assert(page.includes("lbf·in/in") && page.includes("ksi"), "stresses and moments in US units");
