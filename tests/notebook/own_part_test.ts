@@ -95,7 +95,7 @@ Deno.test("a wrong input of a cell is said without its place in the program, wit
 
 const SET: readonly [string, string] = [
   'let part = "data/a";\nlet units: "metric" | "US" = "metric";\nlet span = "400 mm";\n' +
-  'let name = "sole";',
+  'let name = "sole";\nlet given: string[] = [];',
   "parameters",
 ];
 const setNotebook = (): Notebook =>
@@ -119,6 +119,8 @@ Deno.test("settings.csv and --units set the first cell, the page says so, and ho
     assert(page.includes(said), page.slice(0, 3000));
     assert(!page.includes("<script>alert"), "no script of a cell");
     assert(page.includes("let span = &quot;16 in&quot;;"), "the first cell shows what counts");
+    const given = "let given: string[] = [&quot;units&quot;, &quot;span&quot;, &quot;name&quot;];";
+    assert(page.includes(given), "and what of it is the builder's own");
     assertEquals(await Deno.readTextFile(join(folder, "set.ipynb")), before, "left as it was");
 
     const metric = await command(folder, "--part", "own", "--units", "metric");

@@ -74,6 +74,11 @@ Deno.test("settings: each kind of value, also as people write it; a notebook's o
     ["night.at", ["0 h", "12 h", "20 h"]],
     ["night.warm", ["64 °F", "59 °F"]],
     ["aside", []],
+    // What of it is the builder's own: a notebook may say of the rest that it is assumed.
+    ["given", [
+      ...["heel", "save", "count", "share", "chosen", "prices.ply", "night.at", "night.warm"],
+      "aside",
+    ]],
   ]);
   // What is as usual is not said.
   assertEquals(
@@ -82,8 +87,8 @@ Deno.test("settings: each kind of value, also as people write it; a notebook's o
       "chosen = sole, prices.ply = 20, night.at = 0 h; 12 h; 20 h, night.warm = 64 °F; 59 °F, " +
       "aside = ",
   );
-  assertEquals(set.get("second"), {
-    values: new Map([["units", "US"]]),
+  assertEquals<unknown>(set.get("second"), {
+    values: new Map<string, unknown>([["units", "US"], ["given", ["units"]]]),
     said: "Settings from settings.csv: units = US",
   });
   assertEquals(set.get("lesson"), { values: new Map(), said: "" });
@@ -98,6 +103,7 @@ Deno.test("settings: semicolons, decimal commas, a byte order mark and CRLF, as 
     ["share", 0.25],
     ["night.at", ["0 h", "4 h"]],
     ["heel", "62,5 mm"],
+    ["given", ["heel", "share"]],
   ]);
 });
 

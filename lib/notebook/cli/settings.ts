@@ -24,13 +24,16 @@ export type Settable = ReadonlyMap<string, readonly Setting[]>;
 /** The part folder itself is named in the command. */
 const NOT_SET_HERE = "part";
 
+/** The list in a first cell of what in it is the builder's own and not assumed; filled in here. */
+const GIVEN = "given";
+
 /** What the first cells of notebooks let one set. */
 export async function settableIn(folder: string, names: readonly string[]): Promise<Settable> {
   const found = new Map<string, readonly Setting[]>();
   for (const name of names) {
     const text = await Deno.readTextFile(notebookFile(folder, name));
     const settings = readable(text, name);
-    found.set(name, settings.filter((setting) => setting.name !== NOT_SET_HERE));
+    found.set(name, settings.filter((each) => each.name !== NOT_SET_HERE && each.name !== GIVEN));
   }
   return found;
 }
@@ -84,21 +87,28 @@ export function setValues({ rows, settable, command }: {
   return new Map(
     [...settable].map(([notebook, settings]) => {
       const [own, asked] = [filed.get(notebook), commanded.get(notebook)];
+      const given = changedIn(settings, own);
       const said = [
-        sentence(`Settings from ${settingsFile}`, settings, own),
-        sentence("Settings from the command", settings, asked),
+        sentence(`Settings from ${settingsFile}`, given, own),
+        sentence("Settings from the command", changedIn(settings, asked), asked),
       ].filter((text) => text !== "").join(". ");
-      return [notebook, { values: new Map([...own ?? [], ...asked ?? []]), said }];
+      const values: OwnValues = new Map([...own ?? [], ...asked ?? []]);
+      if (given.length > 0) values.set(GIVEN, given);
+      return [notebook, { values, said }];
     }),
   );
 }
 
-/** What differs from what the first cell has. */
-function sentence(from: string, settings: readonly Setting[], set: OwnValues | undefined): string {
-  const changed = settings.flatMap(({ name, value }) => {
+/** Names of what differs from what the first cell has. */
+function changedIn(settings: readonly Setting[], set: OwnValues | undefined): readonly string[] {
+  return settings.filter(({ name, value }) => {
     const now = set?.get(name);
-    return now === undefined || shown(now) === shown(value) ? [] : [`${name} = ${shown(now)}`];
-  });
+    return now !== undefined && shown(now) !== shown(value);
+  }).map(({ name }) => name);
+}
+
+function sentence(from: string, names: readonly string[], set: OwnValues | undefined): string {
+  const changed = names.map((name) => `${name} = ${shown(set?.get(name))}`);
   return changed.length === 0 ? "" : `${from}: ${changed.join(", ")}`;
 }
 
