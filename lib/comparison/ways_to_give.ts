@@ -95,7 +95,7 @@ const BY_PLY: readonly SandwichFailureName[] = ["face tension", "face compressio
 export function waysToGive(loaded: LoadedLayup): WaysToGive {
   check.object("loaded lay-up", loaded);
   const { layup, stack, demand, temperatureChange = 0, options } = loaded;
-  check.object("demand", demand);
+  check.shape("demand", demand, { notes: ["text"] });
   const { Nx, Mx, My } = demand;
   const design = layupDesign(layup, stack);
   const load: LaminateLoad = { Nx, Mx, My, temperatureChange };

@@ -217,4 +217,11 @@ Deno.test("a solid laminate has plies only, and two cores are said to be left ou
   );
   assert(two.notes.some((note) => note.includes("The core is not judged")));
   assertThrows(() => waysToGive(null as never), InputError, "loaded lay-up");
+  const laid = layupOf("glass twill 200", "PVC foam 80,,10", "glass twill 200");
+  const demand = { ...stripDemand(heel, sandwich), notes: undefined };
+  assertThrows(
+    () => waysToGive({ layup: laid, stack: sandwich, demand, options } as never),
+    InputError,
+    "notes of demand is missing",
+  );
 });
