@@ -1,7 +1,10 @@
-import { checksFor } from "../check/mod.ts";
+import { checksFor, InputError } from "../check/mod.ts";
 
-/** The name by which the runner knows that a notebook has nothing to answer. */
+/** The name by which the runner knows that a notebook has nothing to answer from. */
 export const LEFT_OUT = "LeftOut";
+
+const check = checksFor("leave the notebook out");
+const WANTED = "must be in the part folder";
 
 /**
  * Ends a notebook that has nothing to answer from, such as one about putty where the part folder has
@@ -13,21 +16,26 @@ export const LEFT_OUT = "LeftOut";
  *
  * Source: none.
  *
- * @param reason Why, such as `no putty.csv`.
- * @throws {InputError} If there is no reason.
+ * @param what What is missing, such as `putty.csv`.
+ * @returns Nothing: it throws.
+ * @throws {InputError} Always: by its name the runner knows it.
  *
  * @example
  * ```ts
  * import { leaveOut } from "@laminate/notebooks/notebook";
+ * import { InputError } from "@laminate/notebooks/check";
  * import { assertThrows } from "@std/assert";
  *
- * assertThrows(() => leaveOut("no putty.csv"), Error, "no putty.csv");
+ * assertThrows(() => leaveOut("putty.csv"), InputError, "putty.csv is missing");
  * ```
  */
-export function leaveOut(reason: string): never {
-  const error = new Error(check.text("reason", reason));
-  error.name = LEFT_OUT;
-  throw error;
+export function leaveOut(what: string): never {
+  const argument = check.text("what is missing", what);
+  const error = new InputError("answer", [{ argument, value: undefined, wanted: WANTED }]);
+  throw Object.assign(error, { name: LEFT_OUT });
 }
 
-const check = checksFor("leave the notebook out");
+/** What was missing, from the message of `leaveOut`. */
+export function leftOutReason(message: string): string {
+  return message.replace(/^Cannot answer: /, "").replace(`, ${WANTED}`, "");
+}

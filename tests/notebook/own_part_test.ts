@@ -21,7 +21,7 @@ Deno.test("what the part folder lacks is left out, and a spreadsheet in its plac
   const lacking = notebookOf(
     "# About putty",
     PART,
-    'import { leaveOut } from "@laminate/notebooks/notebook";\nleaveOut("no putty.csv");',
+    'import { leaveOut } from "@laminate/notebooks/notebook";\nleaveOut("putty.csv");',
   );
   await withFolder(async (folder) => {
     await writeNotebooks(folder, { putty: lacking, good: good() });
@@ -29,16 +29,16 @@ Deno.test("what the part folder lacks is left out, and a spreadsheet in its plac
     await writePart(own);
     const { code, out } = await command(folder, "--part", "own");
     assertEquals(code, 0, out);
-    assert(/^putty: 1 2 of 2 left out: no putty\.csv$/m.test(out), out);
-    assert(out.includes("About putty\n  left out: no putty.csv\n"), out);
-    assert((await read(folder, "index")).includes("Left out: no putty.csv"));
+    assert(/^putty: 1 2 of 2 left out: putty\.csv is missing$/m.test(out), out);
+    assert(out.includes("About putty\n  left out: putty.csv is missing\n"), out);
+    assert((await read(folder, "index")).includes("Left out: putty.csv is missing"));
     assertEquals(names(join(folder, "out")), ["good.html", "index.html"]);
     await Deno.writeTextFile(join(own, "putty.xlsx"), "PK");
     const sheet = await command(folder, "--part", "own");
     assertEquals(sheet.code, 0, sheet.out);
     assert(
       sheet.out.includes(
-        "left out: no putty.csv; found putty.xlsx, which is not read: save it as CSV, putty.csv",
+        "left out: putty.csv is missing; found putty.xlsx, which is not read: save it as CSV, putty.csv",
       ),
       sheet.out,
     );

@@ -49,7 +49,7 @@ export function sheetSentence(sheet: string): string {
   return `found ${sheet}, which is not read: save it as CSV, ${tableOf(sheet)}`;
 }
 
-/** Says behind a reason such as `no putty.csv` that there is a spreadsheet of that name. */
+/** Says behind a reason such as `putty.csv is missing` that there is a spreadsheet of that name. */
 export async function sheetFor(reason: string, folder: string | undefined): Promise<string> {
   if (folder === undefined) return "";
   const sheets = await unsavedSheets(folder);

@@ -3,7 +3,7 @@ import type { Cell, Notebook, Output } from "./notebook_file.ts";
 import { outputsOf } from "./outputs.ts";
 import { hasTag } from "./parameters.ts";
 import { endsInValue } from "./cell_value.ts";
-import { LEFT_OUT } from "../leave_out.ts";
+import { LEFT_OUT, leftOutReason } from "../leave_out.ts";
 
 /** How a notebook is run. */
 export interface RunOptions {
@@ -120,6 +120,7 @@ async function errorText(
   if (!sent) return await options.explain?.(cell, before) ?? text;
   if (name === "Uncaught") return trace;
   // A wrong input says all that its owner needs; where in the program it was found helps nobody.
-  if (name === "InputError" || name === LEFT_OUT) return text;
+  if (name === LEFT_OUT) return leftOutReason(text);
+  if (name === "InputError") return text;
   return trace.startsWith(name) ? trace : `${name}: ${text}\n${trace}`.trimEnd();
 }
