@@ -27,11 +27,15 @@ const FORMULAS: readonly string[] = [
   ...["findRoot", "explainGap", "readingsThatTell", "sweep", "varianceShares"],
 ];
 
+/** What a mild change doubles, the degree of polynomials, takes longer than a call may. */
+const NEVER_HEAVY: readonly string[] = ["solvePanel"];
+
 /** The same with less to compute. */
 const LIGHT: Readonly<Record<string, Lightening>> = {
   monteCarlo: (formula, inputs, options) => [formula, inputs, { ...options, trials: 1000 }],
   monteCarloBatch: (formula, inputs, options) => [formula, inputs, { ...options, trials: 1000 }],
   ritzPanel: (panel) => [panel, DEGREE],
+  solvePanel: (panel, ...rest) => rest.length === 0 ? [panel] : [panel, DEGREE],
   panelBuckling: (panel, forces) => [panel, forces, DEGREE],
   panelFrequencies: (panel, options) => [panel, { count: 2, ...options, degree: DEGREE }],
   panelField: (solution) => [solution, { x: 3, y: 3 }],
@@ -64,7 +68,10 @@ export function soundCalls(name: string, calls: readonly Args[]): Sound {
   const known = FORMULAS.includes(name) ? calls.slice(0, 1) : calls;
   const lighter = LIGHT[name] ?? (name.endsWith("Figure") ? shortened : undefined);
   if (lighter === undefined) return { usual: known, heavy: [] };
-  return { usual: known.map((args) => lighter(...args)), heavy: known };
+  return {
+    usual: known.map((args) => lighter(...args)),
+    heavy: NEVER_HEAVY.includes(name) ? [] : known,
+  };
 }
 
 function shortened(...args: Args): Args {
