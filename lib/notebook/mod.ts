@@ -37,4 +37,4 @@ export * from "./exercise.ts";
 export { type LearnerPrediction, prediction, verdicts } from "./prediction.ts";
 export * from "./folded.ts";
 export * from "./working.ts";
-export { leaveOut } from "./leave_out.ts";
+export { leaveOutUnless } from "./left_out.ts";

@@ -21,7 +21,7 @@ Deno.test("what the part folder lacks is left out, and a spreadsheet in its plac
   const lacking = notebookOf(
     "# About putty",
     PART,
-    'import { leaveOut } from "@laminate/notebooks/notebook";\nleaveOut("putty.csv");',
+    'import { leaveOutUnless } from "@laminate/notebooks/notebook";\nleaveOutUnless(false, "putty.csv");',
   );
   await withFolder(async (folder) => {
     await writeNotebooks(folder, { putty: lacking, good: good() });

@@ -3,7 +3,7 @@ import type { Cell, Notebook, Output } from "./notebook_file.ts";
 import { outputsOf } from "./outputs.ts";
 import { hasTag } from "./parameters.ts";
 import { endsInValue } from "./cell_value.ts";
-import { LEFT_OUT, leftOutReason } from "../leave_out.ts";
+import { LEFT_OUT, leftOutReason } from "../left_out.ts";
 
 /** How a notebook is run. */
 export interface RunOptions {

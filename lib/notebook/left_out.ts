@@ -10,32 +10,36 @@ const WANTED = "must be in the part folder";
  * Ends a notebook that has nothing to answer from, such as one about putty where the part folder has
  * no `putty.csv`: that is no fault, and the run says so.
  *
- * Formula: none; it throws.
+ * Formula: none.
  *
  * Range: any text
  *
  * Source: none.
  *
- * @param what What is missing, such as `putty.csv`.
- * @returns Nothing: it throws.
- * @throws {InputError} Always: by its name the runner knows it.
+ * @param present Whether it is there.
+ * @param what What must be there, such as `putty.csv`.
+ * @returns Nothing; the notebook goes on.
+ * @throws {InputError} If it is not there: by its name the runner knows it.
  *
  * @example
  * ```ts
- * import { leaveOut } from "@laminate/notebooks/notebook";
+ * import { leaveOutUnless } from "@laminate/notebooks/notebook";
  * import { InputError } from "@laminate/notebooks/check";
  * import { assertThrows } from "@std/assert";
  *
- * assertThrows(() => leaveOut("putty.csv"), InputError, "putty.csv is missing");
+ * leaveOutUnless(true, "putty.csv");
+ * assertThrows(() => leaveOutUnless(false, "putty.csv"), InputError, "putty.csv is missing");
  * ```
  */
-export function leaveOut(what: string): never {
-  const argument = check.text("what is missing", what);
+export function leaveOutUnless(present: boolean, what: string): asserts present {
+  const argument = check.text("what must be there", what);
+  if (present === true) return;
+  if (present !== false) check.refuse("present", present, "must be true or false");
   const error = new InputError("answer", [{ argument, value: undefined, wanted: WANTED }]);
   throw Object.assign(error, { name: LEFT_OUT });
 }
 
-/** What was missing, from the message of `leaveOut`. */
+/** What was missing, from the message of `leaveOutUnless`. */
 export function leftOutReason(message: string): string {
   return message.replace(/^Cannot answer: /, "").replace(`, ${WANTED}`, "");
 }
