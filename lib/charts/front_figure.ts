@@ -84,6 +84,10 @@ export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
     label,
   }));
   const crossed = (ruledOut?.designs ?? []).map((point) => shown("a design ruled out", point));
+  const named = front.filter(({ label }) => label !== undefined);
+  // Names of points far to the right stand left of them, so that none is cut off.
+  const across = [...designs, ...crossed, ...front].map((point) => point.x);
+  const turn = Math.min(...across) + 0.7 * (Math.max(...across) - Math.min(...across));
   const key = ruledOut === undefined ? [] : [`× ${ruledOut.label}`];
   const spot = chosen === undefined
     ? []
@@ -117,15 +121,17 @@ export function frontFigure(data: FrontData, finding: Finding): SVGSVGElement {
       }),
       Plot.line(front, { x: "x", y: "y", stroke: BLUE, strokeWidth: 2 }),
       Plot.dot(front, { x: "x", y: "y", r: 4, fill: BLUE }),
-      Plot.text(front.filter(({ label }) => label !== undefined), {
-        x: "x",
-        y: "y",
-        text: "label",
-        textAnchor: "start",
-        dx: 9,
-        dy: -9,
-        ...HALO,
-      }),
+      [named.filter(({ x }) => x <= turn), named.filter(({ x }) => x > turn)].map((points, i) =>
+        Plot.text(points, {
+          x: "x",
+          y: "y",
+          text: "label",
+          textAnchor: i === 0 ? "start" : "end",
+          dx: i === 0 ? 10 : -4,
+          dy: i === 0 ? -3 : -13,
+          ...HALO,
+        })
+      ),
       Plot.dot(spot, {
         x: "x",
         y: "y",

@@ -165,7 +165,7 @@ function coreNotes(
   const coat = coreSealed ? SEALING_COAT / thickness : 0;
   const figures = `the core weighed ${density.value.toFixed(0)} kg/m³` +
     `${coreSealed ? ", its sealing coat included" : ""}, where ${core.name} has ` +
-    `${range.low.toFixed(0)} to ${range.high.toFixed(0)}`;
+    `${range.low.toFixed(0)} to ${range.high.toFixed(0)} kg/m³`;
   if (density.value + 2 * density.u < range.low) {
     return [
       `Light core: ${figures}. A lighter foam is softer in shear; check the sheet.`,

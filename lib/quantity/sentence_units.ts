@@ -32,10 +32,13 @@ const PRINTED: Readonly<Record<string, Dimension>> = {
 
 const NUMBER = String.raw`[−-]?\d+(?:\.\d+)?`;
 const UNIT = Object.keys(PRINTED).toSorted((a, b) => b.length - a.length).join("|");
-/** One number or several with the unit behind the last: "74 to 86 kg/m³", "12 ± 3 g". */
+/**
+ * One number or several with the unit behind the last: "74 to 86 kg/m³", "12 ± 3 g". A number
+ * behind a number, as in "honeycomb 48 3 mm", belongs to a name.
+ */
 const QUANTITY = new RegExp(
   String
-    .raw`(?<![\w.,/])(${NUMBER}(?: (?:to|and|±|by|×) ${NUMBER})*)([ \u00a0\u202f])(${UNIT})(?![\w²³·/*-])`,
+    .raw`(?<![\w.,/]|\d )(${NUMBER}(?: (?:to|and|±|by|×) ${NUMBER})*)([ \u00a0\u202f])(${UNIT})(?![\w²³·/*-])`,
   "g",
 );
 

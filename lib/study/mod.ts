@@ -31,7 +31,7 @@ export * from "./lightest.ts";
 export * from "./one_at_a_time.ts";
 export * from "./variance_shares.ts";
 export * from "./panel_design.ts";
-export * from "./rank_cures.ts";
+export * from "./rank_remedies.ts";
 export * from "./beam_sweep.ts";
 export * from "./in_workers.ts";
 export * from "./panel_costs.ts";

@@ -25,6 +25,7 @@ Deno.test("quantities of a remark in US units, by their definitions, digits kept
 Deno.test("what is no quantity stays as it is", () => {
   for (
     const sentence of [
+      "aramid honeycomb 48 3 mm",
       "glass twill 200, layer 5, 35.8 % fibre by volume",
       "A7 m, 3.m, 12g, version 2 of 3, 4 mmHg, 3 g-clamps is 3 times",
       "$5 <b>& 1/2</b>",

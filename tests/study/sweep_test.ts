@@ -4,7 +4,7 @@ import {
   combinations,
   computeInWorkers,
   lightest,
-  rankCures,
+  rankRemedies,
   sweep,
   tradeOffFront,
 } from "../../lib/study/mod.ts";
@@ -119,9 +119,9 @@ Deno.test("the lightest that will do, with margins and what stood in the way", (
   );
 });
 
-Deno.test("cures ranked by grams, money and hours", () => {
+Deno.test("remedies ranked by grams, money and hours", () => {
   const plain = { name: "as it is", deflection: 10, mass: 4, cost: 40, time: 4 };
-  const ranked = rankCures(plain, [
+  const ranked = rankRemedies(plain, [
     { name: "ply", deflection: 8, mass: 4.5, cost: 46, time: 5 },
     { name: "core", deflection: 4, mass: 4.3, cost: 48, time: 4 },
     { name: "support", deflection: 5, mass: 4, cost: 41, time: 6 },
@@ -134,7 +134,7 @@ Deno.test("cures ranked by grams, money and hours", () => {
   assertEquals(core.rank, { mass: 2, cost: 2, time: 1 });
   assertEquals(ranked[0]!.rank, { mass: 1, cost: 1, time: 2 });
   assertThrows(
-    () => rankCures({ ...plain, deflection: 0 }, []),
+    () => rankRemedies({ ...plain, deflection: 0 }, []),
     InputError,
     "deflection of the part as it is is 0 m",
   );

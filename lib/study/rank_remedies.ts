@@ -1,9 +1,9 @@
 import { checksFor } from "../check/mod.ts";
 
-const check = checksFor("rank the cures");
+const check = checksFor("rank the remedies");
 
 /** A way to make a part, with what it does and costs. */
-export interface Cure {
+export interface Remedy {
   /** What it is. */
   readonly name: string;
   /** Deflection of the part with it [m]. */
@@ -16,8 +16,8 @@ export interface Cure {
   readonly time: number;
 }
 
-/** What a cure buys and what it takes. */
-export interface RankedCure extends Cure {
+/** What a remedy buys and what it takes. */
+export interface RankedRemedy extends Remedy {
   /** Deflection with it over deflection without [1]. */
   readonly deflectionRatio: number;
   /** Mass that it adds [kg]. */
@@ -48,42 +48,45 @@ export interface RankedCure extends Cure {
  *
  * Formula: gain = (deflection without/deflection with) − 1, over mass, cost or time added
  *
- * Range: cures compared on one part under one load; deflection of all by the same method.
+ * Range: remedies compared on one part under one load; deflection of all by the same method.
  *
  * Source: definition.
  *
  * @param without The part as it is.
- * @param cures The part with each cure.
- * @returns The cures, in the order of gain for mass.
+ * @param remedies The part with each remedy.
+ * @returns The remedies, in the order of gain for mass.
  * @throws {InputError} If a deflection is not above 0 or a mass, cost or time is no number.
  *
  * @example
  * ```ts
- * import { rankCures } from "@laminate/notebooks/study";
+ * import { rankRemedies } from "@laminate/notebooks/study";
  * import { assertEquals } from "@std/assert";
  *
  * const plain = { name: "as it is", deflection: 0.01, mass: 1, cost: 10, time: 3600 };
- * const ranked = rankCures(plain, [
+ * const ranked = rankRemedies(plain, [
  *   { name: "another ply", deflection: 0.007, mass: 1.4, cost: 14, time: 5400 },
  *   { name: "thicker core", deflection: 0.004, mass: 1.2, cost: 13, time: 3600 },
  * ]);
  * assertEquals(ranked.map(({ name }) => name), ["thicker core", "another ply"]);
  * ```
  */
-export function rankCures(without: Cure, cures: readonly Cure[]): readonly RankedCure[] {
-  checkCure(without, "the part as it is");
-  check.list("cures", cures, 0);
-  cures.forEach((cure, i) => checkCure(cure, `cure ${i + 1}`));
-  const gained = cures.map((cure) => {
-    const gain = check.result("gain", without.deflection / cure.deflection - 1);
+export function rankRemedies(
+  without: Remedy,
+  remedies: readonly Remedy[],
+): readonly RankedRemedy[] {
+  checkRemedy(without, "the part as it is");
+  check.list("remedies", remedies, 0);
+  remedies.forEach((remedy, i) => checkRemedy(remedy, `remedy ${i + 1}`));
+  const gained = remedies.map((remedy) => {
+    const gain = check.result("gain", without.deflection / remedy.deflection - 1);
     const per = (added: number): number | undefined =>
       added > 0 ? check.result("gain", gain / added) : undefined;
-    const addedMass = check.result("mass added", cure.mass - without.mass, "kg");
-    const addedCost = check.result("cost added", cure.cost - without.cost);
-    const addedTime = check.result("time added", cure.time - without.time, "s");
+    const addedMass = check.result("mass added", remedy.mass - without.mass, "kg");
+    const addedCost = check.result("cost added", remedy.cost - without.cost);
+    const addedTime = check.result("time added", remedy.time - without.time, "s");
     return {
-      ...cure,
-      deflectionRatio: check.result("ratio", cure.deflection / without.deflection),
+      ...remedy,
+      deflectionRatio: check.result("ratio", remedy.deflection / without.deflection),
       gain,
       addedMass,
       addedCost,
@@ -95,13 +98,13 @@ export function rankCures(without: Cure, cures: readonly Cure[]): readonly Ranke
   });
   type Gained = typeof gained[number];
   const places = (key: "gainPerMass" | "gainPerCost" | "gainPerTime"): Map<Gained, number> => {
-    // A cure that adds nothing and gains stands before all that add something.
-    const worth = (cure: Gained): number =>
-      cure[key] ?? (cure.gain > 0 ? Infinity : cure.gain < 0 ? -Infinity : 0);
+    // A remedy that adds nothing and gains stands before all that add something.
+    const worth = (remedy: Gained): number =>
+      remedy[key] ?? (remedy.gain > 0 ? Infinity : remedy.gain < 0 ? -Infinity : 0);
     const order = gained.toSorted((a, b) =>
       worth(a) === worth(b) ? b.gain - a.gain : worth(b) > worth(a) ? 1 : -1
     );
-    return new Map(order.map((cure, i) => [cure, i + 1]));
+    return new Map(order.map((remedy, i) => [remedy, i + 1]));
   };
   const [mass, cost, time] = [
     places("gainPerMass"),
@@ -109,18 +112,18 @@ export function rankCures(without: Cure, cures: readonly Cure[]): readonly Ranke
     places("gainPerTime"),
   ];
   return Object.freeze(
-    gained.map((cure): RankedCure => {
-      const { gain: _gain, ...rest } = cure;
-      const place = (from: Map<Gained, number>): number => from.get(cure) ?? 0;
+    gained.map((remedy): RankedRemedy => {
+      const { gain: _gain, ...rest } = remedy;
+      const place = (from: Map<Gained, number>): number => from.get(remedy) ?? 0;
       return { ...rest, rank: { mass: place(mass), cost: place(cost), time: place(time) } };
     }).sort((a, b) => a.rank.mass - b.rank.mass),
   );
 }
 
-function checkCure(cure: Cure, where: string): void {
-  check.object(where, cure);
-  check.positive(`deflection of ${where}`, cure.deflection, "m");
-  check.finite(`mass of ${where}`, cure.mass, "kg");
-  check.finite(`cost of ${where}`, cure.cost);
-  check.finite(`time of ${where}`, cure.time, "s");
+function checkRemedy(remedy: Remedy, where: string): void {
+  check.object(where, remedy);
+  check.positive(`deflection of ${where}`, remedy.deflection, "m");
+  check.finite(`mass of ${where}`, remedy.mass, "kg");
+  check.finite(`cost of ${where}`, remedy.cost);
+  check.finite(`time of ${where}`, remedy.time, "s");
 }
