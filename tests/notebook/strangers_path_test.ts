@@ -196,3 +196,45 @@ Deno.test("dates that a spreadsheet wrote the American way are refused, with wha
     assert(said.includes("such as 2026-04-18"), said);
   });
 });
+
+Deno.test("what nobody recorded is said to be assumed, and no longer once settings.csv has it", async () => {
+  await withFolder(async (folder) => {
+    const part = join(folder, "own");
+    await copyPart(part, (_, rows) => rows);
+    for (const name of ["mounts.csv", "workshop.csv"]) await Deno.remove(join(part, name));
+    const names = ["13-mould-under-vacuum", "14-day-sheet", "15-mounts-and-stays"];
+    const asked = async (): Promise<readonly string[]> => {
+      const said: string[] = [];
+      for (const name of [...names, "16-bag-and-cure"]) {
+        said.push(await commanded(folder, "--part", part, name));
+      }
+      return said;
+    };
+    const [mould, day, mount, bag] = await asked();
+    assert(mould!.startsWith("With an assumed mould, "), mould);
+    assert(day!.replace(/^DO NOT START, [^.]*\. /, "").startsWith("With an assumed workshop"), day);
+    assert(mount!.startsWith("With an assumed mount (no mounts.csv)"), mount);
+    const assumed = "With an assumed workshop at 18 °C, an assumed leak test and an assumed night";
+    assert(bag!.startsWith(assumed), bag);
+    const page = await Deno.readTextFile(join(folder, "pages", "16-bag-and-cure.html"));
+    assertEquals(page.match(/ASSUMED, first cell<\/td>/g)!.length, 5, "marked in the inputs");
+
+    const set = [
+      "13-mould-under-vacuum,mould.plies,10",
+      "14-day-sheet,workshopWithout.temperature,19 °C",
+      "15-mounts-and-stays,mountWithout.load,800 N",
+      "16-bag-and-cure,workshopWithout.temperature,19 °C",
+      "16-bag-and-cure,leakTest.gauge,78 kPa; 75 kPa; 72 kPa; 69 kPa",
+      "16-bag-and-cure,night.temperatures,19 °C; 18 °C; 14 °C; 16 °C",
+    ];
+    await Deno.writeTextFile(
+      join(part, "settings.csv"),
+      ["notebook,name,value", ...set, ""].join("\n"),
+    );
+    for (const said of await asked()) {
+      assert(!/assumed|ASSUMED/.test(said) && !said.startsWith("failed"), said);
+    }
+    const after = await Deno.readTextFile(join(folder, "pages", "16-bag-and-cure.html"));
+    assert(!after.includes("ASSUMED, first cell</td>"));
+  });
+});
