@@ -127,7 +127,7 @@ function modeOf(
 ): readonly SandwichFailure[] {
   if (!(demand > 0)) return [];
   const [source, scatter] = GROUNDS[mode];
-  const reserve = limit / demand;
+  const reserve = limit / check.result(`demand of ${mode}`, demand, "Pa");
   if (!Number.isFinite(reserve)) return [];
   return [Object.freeze({ mode, where, demand, limit, reserve, source, scatter })];
 }

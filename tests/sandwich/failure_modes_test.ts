@@ -344,6 +344,7 @@ Deno.test("designs and loads that cannot be meant are refused", () => {
   refused({ core: { ...foam, shearX: -1 } }, "shearX of the core is -1");
   refused({ core: { ...foam, kind: "cardboard" } }, 'kind of the core is "cardboard"');
   assertThrows(() => failureModes(sandwich(foam), { Mx: NaN }), InputError, "Mx is NaN");
+  assertThrows(() => failureModes(sandwich(foam), { Mxy: 1e308 }), InputError, "face shear");
   assertThrows(
     () => failureModes(sandwich(foam), { patch: { force: 1, lengthX: 0, lengthY: 1 } }),
     InputError,
