@@ -93,6 +93,17 @@ Deno.test("a wrong input of a cell is said without its place in the program, wit
   });
 });
 
+Deno.test("what a cell itself refuses is said as a sentence, without frames that have no names", async () => {
+  const refused = notebookOf("# Title", 'throw new Error("there is no lay-up soel: sole, tray");');
+  await withFolder(async (folder) => {
+    await writeNotebooks(folder, { refused });
+    const { code, out } = await command(folder);
+    assertEquals(code, 1);
+    assert(/refused, code cell 1 \(.*\): there is no lay-up soel: sole, tray\n\n/.test(out), out);
+    assert(!out.includes("<anonymous>"), out);
+  });
+});
+
 const SET: readonly [string, string] = [
   'let part = "data/a";\nlet units: "metric" | "US" = "metric";\nlet span = "400 mm";\n' +
   'let name = "sole";\nlet given: string[] = [];',

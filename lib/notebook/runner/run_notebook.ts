@@ -122,5 +122,8 @@ async function errorText(
   // A wrong input says all that its owner needs; where in the program it was found helps nobody.
   if (name === LEFT_OUT) return leftOutReason(text);
   if (name === "InputError") return text;
+  // What a cell itself refuses is a sentence; the frames behind it have no names.
+  const frames = trace.match(/^ +at .*$/gm) ?? [];
+  if (name === "Error" && frames.every((frame) => frame.includes("<anonymous>"))) return text;
   return trace.startsWith(name) ? trace : `${name}: ${text}\n${trace}`.trimEnd();
 }
