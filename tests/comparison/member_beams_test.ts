@@ -6,9 +6,9 @@ import {
   type MemberPart,
   type PanelMember,
 } from "../../lib/comparison/mod.ts";
-import type { Stack } from "../../lib/materials/mod.ts";
 import { barOnSkin, panelStiffness, slabPart, solvePanel } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
+import { PLAIN } from "./_plain_sandwich.ts";
 import { layupOf } from "./_layups.ts";
 
 const STACK = layupStack(layupOf(
@@ -18,15 +18,6 @@ const STACK = layupStack(layupOf(
   "glass twill 200",
   "glass twill 200",
 ));
-
-/** A sandwich of round figures: faces 20 GPa and 1 mm, core 100 MPa, G 40 MPa and 10 mm. */
-const PLAIN: Stack = (() => {
-  const common = { nu12: 0, density: 1000, alpha1: 0, alpha2: 0 };
-  const face = { name: "face", E1: 20e9, E2: 20e9, G12: 4e9, G13: 4e9, G23: 4e9, ...common };
-  const foam = { name: "foam", E1: 1e8, E2: 1e8, G12: 4e7, G13: 4e7, G23: 4e7, ...common };
-  const ply = { lamina: face, thickness: 0.001, angleDeg: 0 };
-  return [ply, { lamina: foam, thickness: 0.01, angleDeg: 0 }, ply];
-})();
 
 const FIN: MemberPart = {
   ...slabPart("fin", { E: 20e9, density: 2000 }, { width: 0.003, bottom: 0.012, top: 0.042 }),

@@ -9,7 +9,6 @@ import {
   resizedPanel,
   variedLayup,
 } from "../../lib/comparison/mod.ts";
-import type { Stack } from "../../lib/materials/mod.ts";
 import {
   allEdges,
   panelFailure,
@@ -19,6 +18,7 @@ import {
   solvePanel,
 } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
+import { PLAIN } from "./_plain_sandwich.ts";
 import { layupOf } from "./_layups.ts";
 
 const LAYUP = layupOf(
@@ -31,15 +31,6 @@ const LAYUP = layupOf(
 const STACK = layupStack(LAYUP);
 const DESIGN = layupDesign(LAYUP, STACK)!;
 const MAKE = { stiffness: panelStiffness(STACK), design: DESIGN };
-
-/** A sandwich of round figures: faces 20 GPa and 1 mm, core 100 MPa, G 40 MPa and 10 mm. */
-const PLAIN: Stack = (() => {
-  const common = { nu12: 0, density: 1000, alpha1: 0, alpha2: 0 };
-  const face = { name: "face", E1: 20e9, E2: 20e9, G12: 4e9, G13: 4e9, G23: 4e9, ...common };
-  const foam = { name: "foam", E1: 1e8, E2: 1e8, G12: 4e7, G13: 4e7, G23: 4e7, ...common };
-  const ply = { lamina: face, thickness: 0.001, angleDeg: 0 };
-  return [ply, { lamina: foam, thickness: 0.01, angleDeg: 0 }, ply];
-})();
 
 Deno.test("a curve adds the second moment of its arc", () => {
   const [rise, width] = [0.03, 0.4];

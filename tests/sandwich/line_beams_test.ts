@@ -14,18 +14,8 @@ import {
   solvePanel,
 } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
+import { sandwich } from "./_panels.ts";
 
-const sandwich: PanelStiffness = {
-  D11: 2e3,
-  D12: 0.4e3,
-  D16: 0,
-  D22: 1.6e3,
-  D26: 0,
-  D66: 0.45e3,
-  shear: { S44: 6e4, S45: 0, S55: 6.5e4 },
-  massPerArea: 4,
-  notes: [],
-};
 const openSides: Panel["edges"] = { x0: "simple", x1: "simple", y0: "free", y1: "free" };
 const heel: PanelLoad = {
   kind: "patch",

@@ -9,23 +9,12 @@ import {
   panelBuckling,
   panelField,
   panelFrequencies,
-  type PanelStiffness,
   plyStresses,
   solvePanel,
 } from "../../lib/sandwich/mod.ts";
 import { assertClose } from "../close.ts";
+import { sandwich } from "./_panels.ts";
 
-const sandwich: PanelStiffness = {
-  D11: 2e3,
-  D12: 0.4e3,
-  D16: 0,
-  D22: 1.6e3,
-  D26: 0,
-  D66: 0.45e3,
-  shear: { S44: 6e4, S45: 0, S55: 6.5e4 },
-  massPerArea: 4,
-  notes: [],
-};
 const panel: Panel = {
   length: 0.6,
   width: 0.4,
