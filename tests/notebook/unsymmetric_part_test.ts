@@ -74,7 +74,7 @@ Deno.test("inches and pounds go in and come out, on a sandwich that was not weig
   });
   assertEquals(code, 0, out);
   assert(
-    /heel of 40 lbf on 60 mm in the middle of a strip 16 in long .* a pull of 17 lbf\/in, "cover" as scheduled uses/
+    /heel of 40 lbf on 2\.4 in in the middle of a strip 16 in long .* a pull of 17 lbf\/in, "cover" as scheduled uses/
       .test(out),
     out,
   );
