@@ -38,7 +38,7 @@ export function answer(
     "text/html": `<p class="answer" style="${BAR};font-size:1.15em"><strong>${
       proseHtml(sentence)
     }</strong></p>`,
-    [ANSWER_MIME]: folded ? { sentence, folded: true } : { sentence },
+    [ANSWER_MIME]: folded ? { folded: true, sentence } : { sentence },
   });
 }
 

@@ -90,7 +90,9 @@ export function curePlan(sheet: CureSheet, temperature: number): CurePlan {
   const factor = cureRateFactor(check.positive("temperature", temperature, "K"), rate);
   const byRuleOfThumb = sheet.activationEnergy === undefined && temperature !== sheet.temperature;
   const notes: string[] = [];
-  if (byRuleOfThumb) notes.push("By the rule of thumb: ten degrees Celsius (18 Fahrenheit) cooler, twice the time.");
+  if (byRuleOfThumb) {
+    notes.push("By the rule of thumb: ten degrees Celsius (18 Fahrenheit) cooler, twice the time.");
+  }
   const below = sheet.temperature - temperature;
   const mayStopShort = below > COLD;
   if (mayStopShort) {

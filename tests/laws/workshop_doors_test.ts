@@ -117,6 +117,10 @@ const FILLER: readonly (readonly [string, Call, readonly unknown[]])[] = [
     resin: { E: 3e9, nu: 0.35 },
     filler: { E: 2e9, nu: 0.2 },
   }]],
+  ["puttyModulusRange", filler.puttyModulusRange, [plainRecipe, {
+    resin: { E: { low: 2.8e9, high: 3.5e9 }, nu: 0.36 },
+    filler: { E: { low: 1.8e9, high: 3.5e9 }, nu: 0.21 },
+  }]],
   ["isotropicModuli", filler.isotropicModuli, [3e9, 0.3]],
   ["voigtReussBounds", filler.voigtReussBounds, [phases]],
   ["hashinShtrikmanBounds", filler.hashinShtrikmanBounds, [phases]],
