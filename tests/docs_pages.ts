@@ -37,8 +37,8 @@ async function writeDocs(out: string): Promise<readonly Room[]> {
     await Deno.writeTextFile(settings, JSON.stringify({ exports, imports: config.imports }));
     const { success, stderr } = await new Deno.Command(Deno.execPath(), {
       args: [
-        ...["doc", "--quiet", "--html", `--name=${config.name}`, `--output=${out}`],
-        ...[`--lock=${join(ROOT, "deno.lock")}`, "--frozen"],
+        // Comments need no package; looked up, one is now and then asked for at the registry.
+        ...["doc", "--quiet", "--no-npm", "--html", `--name=${config.name}`, `--output=${out}`],
         ...[front, ...rooms.map(({ path }) => path)],
       ],
       // The exports that count are those of the settings found from here.
