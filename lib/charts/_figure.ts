@@ -229,7 +229,7 @@ export function labelMargin(labels: readonly string[]): number {
 }
 
 /** Width of a letter, about, as nothing measures a text before it is drawn [px]. */
-const LETTER = 7;
+export const LETTER = 7;
 
 /**
  * Where words beside a point start: at the point, or behind an upright line that they would run

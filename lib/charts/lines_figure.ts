@@ -10,6 +10,7 @@ import {
   drawFigure,
   type Finding,
   HALO,
+  LETTER,
   ORANGE,
   WIDTH,
 } from "./_figure.ts";
@@ -178,8 +179,6 @@ export function linesFigure(data: LinesData, text: Finding): SVGSVGElement {
 const RISE = 14;
 /** Height of a step between names that would cover each other [px]. */
 const STEP = 18;
-/** Width of a letter, about [px]. */
-const LETTER = 7;
 /** A plain line from a point up to its name. */
 const STEM = {
   draw(
